@@ -1,0 +1,82 @@
+package spoolyard.core.plant;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An extrusion line from hopper to winder. Immutable.
+ *
+ * @param name name used in files, unique among the lines
+ * @param strands strands from one die, 1 to 4, sharing the output equally
+ * @param nominalRateKgPerH rate at a polymer rate factor of 1, all strands together, kg/h, {@code > 0}
+ * @param polymers codes of the polymers it can make
+ * @param diametersMm diameters it can make, mm
+ * @param holdUpKg melt held in the screw and die, kg, {@code >= 0}
+ * @param accumulator of each strand
+ * @param winder of each strand
+ * @param winderReserve share of the winder's highest speed kept for catching up: the line runs no faster than
+ *     {@code (1 - winderReserve) * max}; in [0, 1)
+ * @param overflow what happens when an accumulator is full
+ * @param overlength filament wound beyond the net mass as a share of it, {@code >= 0}
+ * @param defectProbability chance that a full spool is rejected at the winder, in [0, 1]
+ * @param defectProbabilityAfterThreadUp the same for the first spool after a thread-up, in [0, 1]
+ * @param startStop how it starts and stops
+ * @param stoppages causes that interrupt it
+ * @param plannedStops planned maintenance, by start
+ * @param workingPeriods when it is meant to run, disjoint, by start; contiguous shifts are one period
+ * @param onLineNow what the screw holds at the start of the run; empty means clean
+ * @param runningAtStart true: hot and threaded at the start of the run; false: cold
+ * @param place where it stands
+ */
+public record Line(
+        String name,
+        int strands,
+        double nominalRateKgPerH,
+        List<String> polymers,
+        List<Double> diametersMm,
+        double holdUpKg,
+        Accumulator accumulator,
+        Winder winder,
+        double winderReserve,
+        OverflowPolicy overflow,
+        double overlength,
+        double defectProbability,
+        double defectProbabilityAfterThreadUp,
+        StartStop startStop,
+        List<Stoppage> stoppages,
+        List<Window> plannedStops,
+        List<Window> workingPeriods,
+        Optional<Product> onLineNow,
+        boolean runningAtStart,
+        Place place) {
+    /** Copies the lists. */
+    public Line {
+        polymers = List.copyOf(polymers);
+        diametersMm = List.copyOf(diametersMm);
+        stoppages = List.copyOf(stoppages);
+        plannedStops = List.copyOf(plannedStops);
+        workingPeriods = List.copyOf(workingPeriods);
+    }
+
+    /**
+     * Whether the line can make a product at all.
+     *
+     * @param product the product
+     * @return true if polymer and diameter are on its lists
+     */
+    public boolean canMake(Product product) {
+        return polymers.contains(product.polymer().code()) && diametersMm.contains(product.diameterMm());
+    }
+
+    /**
+     * Rate with a product: nominal rate times the polymer's factor, capped by the winder.
+     *
+     * @param product the product
+     * @return kg/h, all strands together
+     */
+    public double rateKgPerH(Product product) {
+        double byScrew = nominalRateKgPerH * product.polymer().rateFactor();
+        double byWinder = strands * product.filament().rateKgPerH(winder.maxSpeedMPerS() * (1 - winderReserve));
+        return Math.min(byScrew, byWinder);
+    }
+}

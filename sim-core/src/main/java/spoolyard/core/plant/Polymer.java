@@ -1,0 +1,13 @@
+package spoolyard.core.plant;
+
+/**
+ * A base polymer. Immutable.
+ *
+ * @param code name used in files, for example {@code PLA}
+ * @param densityKgPerM3 density of the solid in kg/m3, {@code > 0}
+ * @param rateFactor line rate with this polymer as a share of the line's nominal rate, {@code > 0}
+ * @param meltTemperatureC set point of the melt in degrees Celsius; a polymer change waits for the difference
+ * @param hotStandbyLimitS how long the melt may stand hot before it must be purged, seconds, {@code >= 0}
+ */
+public record Polymer(
+        String code, double densityKgPerM3, double rateFactor, double meltTemperatureC, double hotStandbyLimitS) {}

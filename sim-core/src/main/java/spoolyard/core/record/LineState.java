@@ -1,0 +1,58 @@
+package spoolyard.core.record;
+
+/** What a line is doing; at every instant exactly one. */
+public enum LineState {
+    /** Makes product at normal speed. */
+    RUNNING("running", true),
+    /** Makes product at reduced speed because an accumulator is nearly full. */
+    SLOWED("slowed", true),
+    /** Runs to waste to wash out the old colour or polymer. */
+    PURGING("purging", true),
+    /** Runs to waste while the first article's colour is judged. */
+    APPROVAL("colour approval", true),
+    /** A person works on a step of a changeover. */
+    SET_UP("set-up", true),
+    /** Heats, soaks, threads up or stabilises. */
+    STARTING("starting", true),
+    /** Shuts down in good order. */
+    SHUTTING_DOWN("shutting down", true),
+    /** An unplanned stoppage is being put right. */
+    DOWN("down", true),
+    /** A planned stop: maintenance, screen change. */
+    PLANNED_STOP("planned stop", true),
+    /** Stands because nobody is there to do the next step or to put right a stoppage. */
+    WAITING_FOR_CREW("waiting for crew", false),
+    /** Stands because an accumulator is full and nobody has swapped the spool. */
+    OVERFLOW_STOP("overflow stop", false),
+    /** Hot, with no order it may make. */
+    NO_ORDER("no order", false),
+    /** Outside its working period. */
+    NOT_SCHEDULED("not scheduled", false);
+
+    private final String label;
+    private final boolean active;
+
+    LineState(String label, boolean active) {
+        this.label = label;
+        this.active = active;
+    }
+
+    /**
+     * Name for people and files.
+     *
+     * @return lower-case words
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * Whether the line holds up the flow by its own doing in this state (an active period in the sense of Roser,
+     * Nakano and Tanaka 2001: working, being repaired, being set up), rather than waiting for something else.
+     *
+     * @return true if active
+     */
+    public boolean isActive() {
+        return active;
+    }
+}
