@@ -17,7 +17,6 @@ final class GammaTable implements Quantile {
     private static final double STEP = 2 * REACH / CELLS;
     private static final int COEFFICIENTS = 4;
 
-    private final GammaLogit logit;
     private final double[] coefficients = new double[COEFFICIENTS * CELLS]; // [cell][power], rising powers
 
     /**
@@ -26,10 +25,10 @@ final class GammaTable implements Quantile {
      * @param cv standard deviation over mean, in ({@link NarrowGamma#LARGEST_CV}, 3]
      */
     GammaTable(double cv) {
-        logit = new GammaLogit(1 / (cv * cv));
+        GammaLogit logit = new GammaLogit(1 / (cv * cv));
         double[] logValue = new double[CELLS + 1];
         double[] slope = new double[CELLS + 1];
-        fillNodes(logValue, slope);
+        fillNodes(logit, logValue, slope);
         for (int cell = 0; cell < CELLS; cell++) {
             double rise = logValue[cell + 1] - logValue[cell];
             int at = COEFFICIENTS * cell;
@@ -41,7 +40,7 @@ final class GammaTable implements Quantile {
     }
 
     /** From the middle outwards, each node starting from its neighbour. */
-    private void fillNodes(double[] logValue, double[] slope) {
+    private void fillNodes(GammaLogit logit, double[] logValue, double[] slope) {
         int middle = CELLS / 2;
         logValue[middle] = logit.solve(0, 0);
         slope[middle] = STEP / logit.slopeAt(logValue[middle]);
