@@ -12,8 +12,8 @@ import umontreal.ssj.util.Num;
  */
 final class GammaLogit {
     private static final int DIGITS = 15;
-    private static final double CLOSE_ENOUGH = 1e-13;
-    private static final int MOST_STEPS = 200;
+    private static final double LAST_STEP = 1e-10; // what is left is its square: Newton's method
+    private static final int MOST_STEPS = 50;
 
     private final double shape;
     private final double logShape;
@@ -31,7 +31,7 @@ final class GammaLogit {
         return density(logValue, x) / (below(x) * above(x));
     }
 
-    /** The logarithm of the value whose logit is {@code t}, by Newton's method with steps of bounded length. */
+    /** The logarithm of the value whose logit is {@code t}, by Newton's method from a start nearby. */
     double solve(double t, double start) {
         double logValue = start;
         for (int i = 0; i < MOST_STEPS; i++) {
@@ -39,8 +39,8 @@ final class GammaLogit {
             double below = below(x);
             double above = above(x);
             double step = (t - Math.log(below / above)) * below * above / density(logValue, x);
-            logValue += Math.max(-1, Math.min(1, step));
-            if (Math.abs(step) <= CLOSE_ENOUGH * Math.max(1, Math.abs(logValue))) {
+            logValue += step;
+            if (Math.abs(step) <= LAST_STEP * Math.max(1, Math.abs(logValue))) {
                 return logValue;
             }
         }

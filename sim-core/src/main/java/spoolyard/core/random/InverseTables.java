@@ -15,9 +15,9 @@ public final class InverseTables {
     /** No table: each gamma law builds its own when it is asked for. */
     public static final InverseTables NONE = of(Collections.emptyList());
 
-    private final SortedMap<Double, GammaTable> byCv;
+    private final SortedMap<Double, Quantile> byCv;
 
-    private InverseTables(SortedMap<Double, GammaTable> byCv) {
+    private InverseTables(SortedMap<Double, Quantile> byCv) {
         this.byCv = Collections.unmodifiableSortedMap(byCv);
     }
 
@@ -29,19 +29,23 @@ public final class InverseTables {
      * @return the tables
      */
     public static InverseTables of(Collection<? extends Law> laws) {
-        SortedMap<Double, GammaTable> byCv = new TreeMap<>();
+        SortedMap<Double, Quantile> byCv = new TreeMap<>();
         for (Law law : laws) {
             if (law instanceof Law.Gamma gamma) {
-                byCv.computeIfAbsent(gamma.cv(), GammaTable::new);
+                byCv.computeIfAbsent(gamma.cv(), InverseTables::gammaOfMeanOne);
             }
         }
         return new InverseTables(byCv);
     }
 
     Quantile quantile(Law.Gamma gamma) {
-        GammaTable known = byCv.get(gamma.cv());
-        GammaTable table = known == null ? new GammaTable(gamma.cv()) : known;
+        Quantile known = byCv.get(gamma.cv());
+        Quantile ofMeanOne = known == null ? gammaOfMeanOne(gamma.cv()) : known;
         double mean = gamma.mean();
-        return u -> mean * table.at(u);
+        return u -> mean * ofMeanOne.at(u);
+    }
+
+    private static Quantile gammaOfMeanOne(double cv) {
+        return cv <= NarrowGamma.LARGEST_CV ? new NarrowGamma(cv) : new GammaTable(cv);
     }
 }
