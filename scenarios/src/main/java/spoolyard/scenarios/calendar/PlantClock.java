@@ -50,7 +50,7 @@ public record PlantClock(ZonedDateTime start, ZonedDateTime end) {
     }
 
     /**
-     * Whether a wall-clock time occurs exactly once, on no matter which date.
+     * Whether a wall-clock time occurs exactly once.
      *
      * @param wallClock date and time
      * @return false if a clock change skips or repeats it

@@ -102,6 +102,18 @@ public final class MappingReader {
         return optional(key, kind).orElse(otherwise);
     }
 
+    /**
+     * The keys that were not asked for so far, as a mapping of their own; they become known by this.
+     *
+     * @return the rest
+     */
+    public Node.Mapping rest() {
+        Map<String, Node> left = new LinkedHashMap<>(mapping.entries());
+        left.keySet().removeAll(known);
+        known.addAll(left.keySet());
+        return new Node.Mapping(mapping.origin(), left);
+    }
+
     /** Reports the keys that nobody asked for. */
     void end() {
         Map<String, Node> left = new LinkedHashMap<>(mapping.entries());

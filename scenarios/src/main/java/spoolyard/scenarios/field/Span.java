@@ -1,6 +1,7 @@
 package spoolyard.scenarios.field;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.Optional;
@@ -35,6 +36,23 @@ public record Span(long days, Duration time) {
     }
 
     /**
+     * A number of whole days by the wall clock.
+     *
+     * @param most most days
+     * @return the kind; values are days
+     */
+    public static Kind<Integer> days(int most) {
+        return new TextKind<>(
+                text -> parse(text)
+                        .filter(span -> span.days > 0 && span.days <= most)
+                        .map(span -> (int) span.days),
+                FaultKind.NOT_A_VALUE,
+                "Must be 1 to " + most + " whole days, in days or weeks.",
+                "write for example 7 days",
+                1);
+    }
+
+    /**
      * The instant this much later.
      *
      * @param instant the instant
@@ -62,6 +80,6 @@ public record Span(long days, Duration time) {
     }
 
     private static BigDecimal days(BigDecimal seconds) {
-        return seconds.divide(BigDecimal.valueOf(86_400), java.math.MathContext.DECIMAL64);
+        return seconds.divide(BigDecimal.valueOf(86_400), MathContext.DECIMAL64);
     }
 }

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import spoolyard.scenarios.fault.FaultKind;
 
 /** Dates and times of day, in ISO 8601 form with a space allowed in place of the T. */
@@ -100,7 +101,7 @@ public final class Times {
         return new TextKind<>(parse, FaultKind.NOT_A_VALUE, allowed, mend, standIn);
     }
 
-    private static <T> Optional<T> attempt(java.util.function.Supplier<T> parse) {
+    private static <T> Optional<T> attempt(Supplier<T> parse) {
         try {
             return Optional.of(parse.get());
         } catch (DateTimeException e) {

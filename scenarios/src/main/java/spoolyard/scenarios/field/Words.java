@@ -108,7 +108,9 @@ public final class Words {
             if (node instanceof Node.Text text && known.contains(text.text().strip())) {
                 return text.text().strip();
             }
-            FaultKind kind = node instanceof Node.Text ? FaultKind.UNKNOWN_NAME : FaultKind.WRONG_SHAPE;
+            FaultKind kind = node instanceof Node.Text
+                    ? FaultKind.UNKNOWN_NAME
+                    : node instanceof Node.Nothing ? FaultKind.MISSING_VALUE : FaultKind.WRONG_SHAPE;
             String list = known.isEmpty() ? "(there is none)" : String.join(", ", known);
             String mend = Nearest.to(node.shown(), known)
                     .map(near -> "write " + near + ", or add the " + what)
