@@ -45,16 +45,13 @@ public final class ResultsFolder {
     public void replaceWith(Filling filling) throws ResultsRefusedException, IOException {
         Files.createDirectories(target.getParent());
         Path partial = sibling(FolderTree.PARTIAL);
-        Thread onKill = new Thread(() -> FolderTree.deleteIfPossible(partial));
-        Runtime.getRuntime().addShutdownHook(onKill);
-        try {
+        try (KillGuard guard = new KillGuard(() -> FolderTree.deleteIfPossible(partial))) {
             Files.createDirectory(partial);
             filling.into(partial);
             FolderRules.check(target, given);
-            putInPlace(partial);
+            guard.unlessKilled(() -> putInPlace(partial));
         } finally {
             FolderTree.deleteIfPossible(partial);
-            forget(onKill);
         }
         FolderTree.sweepLeftovers(target);
     }
@@ -73,14 +70,6 @@ public final class ResultsFolder {
             throw failure;
         }
         FolderTree.deleteIfPossible(former);
-    }
-
-    private static void forget(Thread onKill) {
-        try {
-            Runtime.getRuntime().removeShutdownHook(onKill);
-        } catch (IllegalStateException beingKilled) {
-            onKill.setName("being killed: the hook runs already");
-        }
     }
 
     private Path sibling(String mark) {
