@@ -116,6 +116,11 @@ final class CrewDesk {
         }
     }
 
+    /** Whether somebody idle could do something that waits. */
+    boolean isIdleBesideWork() {
+        return !serve.isScheduled() && matching.findBest(waiting);
+    }
+
     private void serve() {
         while (!waiting.isEmpty() && matching.findBest(waiting)) {
             Task task = matching.task();

@@ -199,15 +199,16 @@ final class LineProcess implements Struck {
     }
 
     private void orderFilled() {
-        Optional<Product> before = onStrands;
-        order = takeNext();
+        Optional<OrderRun> next = takeNext();
         boolean goesOn = pending.isEmpty()
-                && order.map(run -> run.order.product())
-                        .filter(next -> before.filter(next::sameMelt).isPresent())
-                        .filter(next -> next.spoolKg() == before.get().spoolKg())
+                && next.map(run -> run.order.product())
+                        .filter(product -> onStrands.filter(product::equals).isPresent())
                         .isPresent();
-        if (!goesOn) {
+        if (goesOn) {
+            order = next;
+        } else {
             halt(ScrapCause.ORDER_TAIL);
+            order = next;
             decide();
         }
     }
@@ -477,6 +478,15 @@ final class LineProcess implements Struck {
         List<StoppageClock> all = new ArrayList<>(causes);
         strands.repairs().forEach(repair -> all.add(repair.clock()));
         return all;
+    }
+
+    /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
+    boolean isStuck() {
+        boolean atRest = clock.state() == LineState.NO_ORDER || clock.state() == LineState.NOT_SCHEDULED;
+        boolean standsForNothing = overflowStopped && strands.areWindersReady();
+        return standsForNothing
+                || !making && !program.isRunning() && !overflowStopped && !atRest
+                || strands.isStuck(making);
     }
 
     /** A step begins after a wait for its crew; if it puts right a stoppage, the wait is that stoppage's. */

@@ -63,6 +63,15 @@ final class Member {
         return state == State.IDLE;
     }
 
+    boolean isLeaving() {
+        return leaving;
+    }
+
+    /** The task in hand or on the way to; null if there is none. */
+    Task task() {
+        return task;
+    }
+
     Place at() {
         return at;
     }

@@ -100,6 +100,7 @@ public final class PlantRun {
 
     private void toPallet(Server server) {
         server.batch().forEach(flow::packed);
+        server.batch().clear();
         server.batchGone();
     }
 

@@ -64,18 +64,18 @@ final class Rack {
         grant();
     }
 
+    /** Takes the first spool; whoever takes calls {@link #grant()} once what was taken is under way. */
     Spool take() {
         book();
-        Spool spool = spools.remove();
-        grant();
-        return spool;
+        return spools.remove();
     }
 
     Spool first() {
         return spools.element();
     }
 
-    private void grant() {
+    /** Gives free places to those who wait for one. */
+    void grant() {
         while (!claimants.isEmpty() && hasRoom()) {
             kept++;
             claimants.remove().granted();

@@ -68,23 +68,23 @@ final class Server implements Struck {
         return hasCrew && !work.isIdle() && batch.isEmpty();
     }
 
-    private boolean isFree() {
+    boolean isFree() {
         return batch.isEmpty() && standing.isEmpty() && station.isOpen() && work.isIdle();
     }
 
-    /** Offers waiting spools; true if it takes or calls for some. */
-    boolean offer() {
+    /** Offers waiting spools: a free place takes them or calls for a person. */
+    void offer() {
         if (!isFree()) {
-            return false;
+            return;
         }
         if (hasCrew) {
             desk.raise(work);
+            show();
         } else {
             station.takeBatch(batch);
             startCycle(station.drawCycleTicks(batch.get(0)));
+            station.rack().grant();
         }
-        show();
-        return true;
     }
 
     void openingChanged() {
@@ -116,7 +116,6 @@ final class Server implements Struck {
 
     /** The next station, or the pallet, has taken the batch. */
     void batchGone() {
-        batch.clear();
         blocked = false;
         show();
     }
@@ -214,7 +213,9 @@ final class Server implements Struck {
             }
             station.takeBatch(batch);
             show();
-            return station.drawCycleTicks(batch.get(0));
+            long ticks = station.drawCycleTicks(batch.get(0));
+            station.rack().grant();
+            return ticks;
         }
 
         @Override

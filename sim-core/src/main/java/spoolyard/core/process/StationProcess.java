@@ -97,26 +97,29 @@ final class StationProcess {
 
     /** Gives waiting spools to idle places, in the order of the places. */
     void offerWork() {
-        int unclaimed = rack.size() - claimedByCalls();
-        for (int i = 0; i < servers.size() && unclaimed > 0; i++) {
-            if (servers.get(i).offer()) {
-                unclaimed -= description.crew().isNobody() ? 0 : batchFor(rack.first());
-                unclaimed = Math.min(unclaimed, rack.size());
-            }
+        for (int i = 0; i < servers.size() && rack.size() > 0 && rack.size() > claimedByCalls(); i++) {
+            servers.get(i).offer();
         }
+    }
+
+    /** Whether spools wait that a free place could take. */
+    boolean isIdleBesideWork() {
+        return rack.size() > 0
+                && rack.size() > claimedByCalls()
+                && servers.stream().anyMatch(Server::isFree);
     }
 
     private int claimedByCalls() {
         int claimed = 0;
         for (int i = 0; i < servers.size(); i++) {
             if (servers.get(i).isCalling()) {
-                claimed += batchFor(rack.first());
+                claimed += batchOf(rack.first());
             }
         }
         return claimed;
     }
 
-    private int batchFor(Spool spool) {
+    private int batchOf(Spool spool) {
         return description.cycles().get(cycleFor(spool)).batch();
     }
 
@@ -133,7 +136,7 @@ final class StationProcess {
     /** Moves the next batch from the rack into a work place: spools of one cycle, as many as are there and fit. */
     void takeBatch(List<Spool> into) {
         int cycle = cycleFor(rack.first());
-        int batch = description.cycles().get(cycle).batch();
+        int batch = batchOf(rack.first());
         while (into.size() < batch && rack.size() > 0 && cycleFor(rack.first()) == cycle) {
             Spool spool = rack.take();
             long span = world.now() - spool.rackedTick;

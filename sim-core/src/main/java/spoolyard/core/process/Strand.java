@@ -172,6 +172,14 @@ final class Strand {
         return feed == Feed.PRODUCT;
     }
 
+    boolean isStanding() {
+        return winding == Winding.STANDING;
+    }
+
+    boolean isWinderReady() {
+        return spindle.isReady();
+    }
+
     boolean isSlowing() {
         return slowing;
     }

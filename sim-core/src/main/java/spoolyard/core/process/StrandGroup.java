@@ -167,4 +167,15 @@ final class StrandGroup {
         }
         return false;
     }
+
+    /** Whether a strand stands with an empty spool on although it is fed, or is not fed although it is whole. */
+    boolean isStuck(boolean making) {
+        for (Strand strand : strands) {
+            boolean fed = strand.isOnProduct();
+            if (making && !fed && !isUnderRepair(strand) || fed && strand.isStanding() && strand.isWinderReady()) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

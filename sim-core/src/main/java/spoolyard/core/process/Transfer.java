@@ -4,31 +4,27 @@ package spoolyard.core.process;
 final class Transfer implements Rack.Claimant {
     private final Rack rack;
     private final Server server;
-    private final int spools;
-    private int moved;
     private boolean starting = true;
 
     Transfer(Rack rack, Server server) {
         this.rack = rack;
         this.server = server;
-        this.spools = server.batch().size();
     }
 
     void start() {
-        for (int i = 0; i < spools; i++) {
+        for (int left = server.batch().size(); left > 0; left--) {
             rack.claim(this);
         }
         starting = false;
-        if (moved == spools) {
+        if (server.batch().isEmpty()) {
             server.batchGone();
         }
     }
 
     @Override
     public void granted() {
-        rack.put(server.batch().get(moved));
-        moved++;
-        if (!starting && moved == spools) {
+        rack.put(server.batch().remove(0));
+        if (!starting && server.batch().isEmpty()) {
             server.unblocked();
         }
     }
