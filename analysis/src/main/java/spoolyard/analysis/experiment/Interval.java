@@ -49,6 +49,18 @@ public record Interval(double mean, OptionalDouble halfWidth, double level, int 
     }
 
     /**
+     * In another unit.
+     *
+     * @param factor what mean and half-width are multiplied by, {@code > 0}
+     * @return the interval in the other unit
+     */
+    public Interval times(double factor) {
+        OptionalDouble scaled =
+                halfWidth.isPresent() ? OptionalDouble.of(halfWidth.getAsDouble() * factor) : OptionalDouble.empty();
+        return new Interval(mean * factor, scaled, level, count);
+    }
+
+    /**
      * In words, for example {@code 12.5 +/- 0.4} or {@code 12.5, no interval (one replication)}.
      *
      * @return the text

@@ -1,0 +1,148 @@
+package spoolyard.analysis.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
+import java.util.List;
+import spoolyard.analysis.experiment.Interval;
+import spoolyard.core.quantity.Ticks;
+
+/** Writes the headline numbers as JSON, in the form that {@code summary.schema.json} lays down. */
+public final class SummaryJson {
+    /** Marks a file as ours and says which form it has. */
+    public static final String FORMAT = "spoolyard-results/1";
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
+
+    private final RunReport report;
+
+    /**
+     * Prepares to write.
+     *
+     * @param report what
+     */
+    public SummaryJson(RunReport report) {
+        this.report = report;
+    }
+
+    /**
+     * The summary as text.
+     *
+     * @param files names of the other files of the results folder
+     * @return JSON, two spaces to a level, with a final line break
+     */
+    public String text(List<String> files) {
+        ObjectNode root = NODES.objectNode();
+        root.put("$schema", ResultsFiles.SCHEMA);
+        root.put("format", FORMAT);
+        root.put("version", report.provenance().version());
+        root.set("scenario", scenario());
+        root.set("run", run());
+        root.set("good_spools_per_shift", spoolsPerShift());
+        root.set("plant", row(report.table(PlantSheet.SHEET), PlantSheet.ROW));
+        root.set("scrap_pct_of_fed_by_cause", byFirstKey(LineSheets.SCRAP_CAUSES, LineSheets.CAUSE_PCT));
+        root.set("oee_pct_by_line", byFirstKey(LineSheets.LINES, LineSheets.OEE));
+        root.set("crew_busy_pct", crew());
+        root.set("bottleneck", bottleneck());
+        ArrayNode names = root.putArray("files");
+        files.forEach(names::add);
+        return written(root);
+    }
+
+    private ObjectNode scenario() {
+        ObjectNode node = NODES.objectNode();
+        node.put("name", report.provenance().scenario());
+        node.put("plant", report.setting().plant().name());
+        node.put("hash", report.provenance().scenarioHash());
+        ArrayNode settings = node.putArray("settings");
+        report.provenance().settings().forEach(settings::add);
+        return node;
+    }
+
+    private ObjectNode run() {
+        ObjectNode node = NODES.objectNode();
+        PlantClock clock = report.setting().clock();
+        node.put("start", clock.start().toOffsetDateTime().toString());
+        node.put("zone", clock.start().getZone().getId());
+        node.set("horizon_h", number(Ticks.toHours(report.setting().plant().horizonTicks())));
+        node.put("master_seed", report.provenance().masterSeed());
+        node.put("replications", report.replications());
+        node.set("confidence_level", number(Interval.USUAL_LEVEL));
+        return node;
+    }
+
+    private ObjectNode spoolsPerShift() {
+        ObjectNode node = NODES.objectNode();
+        node.put("full_shifts", FullShifts.of(report.setting().plant()).size());
+        node.set("all", interval(report.plant(PlantSheet.SPOOLS_PER_SHIFT)));
+        node.set("by_shift", byFirstKey(ShiftSheets.SHIFT_NAMES, ShiftSheets.SPOOLS_PER_SHIFT));
+        node.set("by_line", byFirstKey(LineSheets.LINES, LineSheets.SPOOLS_PER_SHIFT));
+        return node;
+    }
+
+    private ObjectNode crew() {
+        ObjectNode node = NODES.objectNode();
+        Estimates crew = report.table(CrewSheet.SHEET);
+        for (List<String> key : crew.keys()) {
+            node.withObjectProperty(key.get(0)).set(key.get(1), interval(crew.at(key, CrewSheet.BUSY)));
+        }
+        return node;
+    }
+
+    private ArrayNode bottleneck() {
+        ArrayNode node = NODES.arrayNode();
+        for (Candidate candidate : Candidate.ranked(report)) {
+            ObjectNode each = node.addObject();
+            each.put("kind", candidate.kind());
+            each.put("station", candidate.station());
+            each.set("mean_active_min", interval(candidate.meanActiveMin()));
+        }
+        return node;
+    }
+
+    private ObjectNode byFirstKey(Sheet<?> sheet, Column<?> column) {
+        ObjectNode node = NODES.objectNode();
+        Estimates table = report.table(sheet);
+        table.keys().forEach(key -> node.set(key.get(0), interval(table.at(key, column))));
+        return node;
+    }
+
+    private static ObjectNode row(Estimates table, List<String> key) {
+        ObjectNode node = NODES.objectNode();
+        table.sheet().columns().forEach(column -> node.set(column.name(), interval(table.at(key, column))));
+        return node;
+    }
+
+    private static ObjectNode interval(Interval interval) {
+        ObjectNode node = NODES.objectNode();
+        node.set("mean", number(interval.mean()));
+        node.set("half_width", number(interval.halfWidth().orElse(Double.NaN)));
+        return node;
+    }
+
+    private static JsonNode number(double value) {
+        return Figures.exact(value).<JsonNode>map(NODES::numberNode).orElse(NODES.nullNode());
+    }
+
+    private static String written(ObjectNode root) {
+        DefaultIndenter twoSpaces = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(twoSpaces).withArrayIndenter(twoSpaces);
+        try {
+            return MAPPER.writer(printer).writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+}

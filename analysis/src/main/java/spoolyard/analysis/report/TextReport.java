@@ -1,0 +1,183 @@
+package spoolyard.analysis.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spoolyard.analysis.experiment.Interval;
+import spoolyard.core.quantity.Ticks;
+
+/**
+ * The report on one screen: at most {@value #MOST_LINES} lines of at most {@value #MOST_COLUMNS} characters, whatever the
+ * size of the plant. What finds no room is in the files.
+ */
+public final class TextReport {
+    /** Height of the screen. */
+    public static final int MOST_LINES = 44;
+
+    /** Width of the screen. */
+    public static final int MOST_COLUMNS = 100;
+
+    private static final int INDENT = 13;
+    private static final int LONGEST_NAME = 14;
+    private static final int MOST_CANDIDATES = 3;
+    private static final double WORTH_SHOWING_PCT = 0.05;
+
+    private final RunReport report;
+    private final Ink ink;
+    private final Cell cell;
+
+    /**
+     * Prepares to write.
+     *
+     * @param report what
+     * @param ink what the screen can show
+     */
+    public TextReport(RunReport report, Ink ink) {
+        this.report = report;
+        this.ink = ink;
+        this.cell = new Cell(ink);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines without line breaks
+     */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(title());
+        lines.add(ink.faint(note()));
+        lines.add("");
+        lines.addAll(spools());
+        lines.addAll(new ScrapList(report, ink).lines());
+        lines.addAll(effectiveness());
+        lines.add(orders());
+        lines.add(overflows());
+        lines.addAll(bottleneck());
+        lines.add("");
+        lines.addAll(new LineTable(report, ink).lines());
+        lines.add("");
+        lines.addAll(new CrewTable(report, ink).lines());
+        lines.add("");
+        lines.addAll(Cautions.LINES.stream().map(ink::faint).toList());
+        return lines;
+    }
+
+    private String title() {
+        String start = report.setting().clock().minute(0);
+        double days = Ticks.toHours(report.setting().plant().horizonTicks()) / 24;
+        String span = ", " + Figures.shown(days, days == Math.rint(days) ? 0 : 2) + " days from " + start;
+        String name = report.setting().plant().name();
+        return ink.strong(clipped(name, MOST_COLUMNS - span.length())) + span;
+    }
+
+    private String note() {
+        if (report.replications() == 1) {
+            return "One replication, seed " + report.provenance().masterSeed()
+                    + ": no confidence intervals. Ask for them with --replications 20.";
+        }
+        return report.replications() + " replications, seed "
+                + report.provenance().masterSeed() + "; " + ink.plusMinus()
+                + " is the 95 % confidence interval of the mean.";
+    }
+
+    private List<String> spools() {
+        Estimates byName = report.table(ShiftSheets.SHIFT_NAMES);
+        if (byName.keys().isEmpty()) {
+            return List.of(
+                    headed("Good spools", all() + ". No shift lies in the run from begin to end, so none per shift."));
+        }
+        String perShift = cell.text(report.plant(PlantSheet.SPOOLS_PER_SHIFT), 1);
+        List<String> parts = byName.keys().stream()
+                .map(key -> key.get(0) + " " + cell.text(byName.at(key, ShiftSheets.SPOOLS_PER_SHIFT), 1))
+                .toList();
+        return List.of(
+                headed("Good spools", ink.strong(perShift + " per shift") + "; " + all()),
+                headed("", joined(parts, "   ", "shifts in summary.json")));
+    }
+
+    private String all() {
+        return cell.text(report.plant(PlantSheet.SPOOLS), 0) + " in the whole run";
+    }
+
+    private List<String> effectiveness() {
+        String factors = cell.text(report.plant(PlantSheet.OEE), 1) + " %";
+        List<String> lines = new ArrayList<>();
+        lines.add(headed(
+                "OEE",
+                ink.strong(factors) + " = availability " + cell.mean(report.plant(PlantSheet.AVAILABILITY), 1)
+                        + " x effectiveness " + cell.mean(report.plant(PlantSheet.EFFECTIVENESS), 1)
+                        + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1)));
+        Interval noOrder = report.plant(PlantSheet.NO_ORDER);
+        if (noOrder.mean() >= WORTH_SHOWING_PCT) {
+            lines.add(headed("", "of the planned time, " + cell.text(noOrder, 1) + " % had no order to make"));
+        }
+        return lines;
+    }
+
+    private String overflows() {
+        String causes = "no crew " + cell.mean(report.plant(PlantSheet.NO_CREW), 2)
+                + ", swap too slow " + cell.mean(report.plant(PlantSheet.TOO_SLOW), 2)
+                + ", rack full " + cell.mean(report.plant(PlantSheet.RACK_FULL), 2);
+        return headed(
+                "Overflow",
+                ink.strong(cell.text(report.plant(PlantSheet.OVERFLOW), 2) + " %") + " of "
+                        + cell.mean(report.plant(PlantSheet.SWAPS), 0) + " spool swaps: " + causes);
+    }
+
+    private String orders() {
+        int booked = report.setting().plant().book().orders().size();
+        String late = cell.text(report.plant(PlantSheet.LATE), 1) + " of " + booked + " late";
+        return headed(
+                "Orders",
+                ink.strong(late) + "; " + cell.text(report.plant(PlantSheet.ON_TIME), 1) + " % on time; "
+                        + cell.text(report.plant(PlantSheet.LATE_SPOOL_DAYS), 0) + " late spool-days");
+    }
+
+    private List<String> bottleneck() {
+        List<Candidate> ranked = Candidate.ranked(report);
+        if (ranked.isEmpty()) {
+            return List.of(headed("Bottleneck", "none: nothing was ever active"));
+        }
+        String next = ranked.stream()
+                .skip(1)
+                .limit(MOST_CANDIDATES - 1L)
+                .map(candidate -> name(candidate) + " " + candidate.shownMean(cell))
+                .collect(Collectors.joining(", "));
+        Candidate first = ranked.get(0);
+        return List.of(
+                headed(
+                        "Bottleneck",
+                        ink.strong(name(first)) + ", active for " + first.shownDuration(cell) + " at a stretch"
+                                + (next.isEmpty() ? "" : "; next " + next)),
+                headed(
+                        "",
+                        ink.faint("by the mean active period (Roser, Nakano and Tanaka 2001); all in bottleneck.csv")));
+    }
+
+    private static String name(Candidate candidate) {
+        return clipped(candidate.station(), LONGEST_NAME);
+    }
+
+    private String headed(String heading, String text) {
+        return ink.strong(Cell.left(heading, INDENT)) + text;
+    }
+
+    /** As many parts as find room on the line, then how many do not. */
+    private static String joined(List<String> parts, String separator, String where) {
+        int room = MOST_COLUMNS - INDENT;
+        String whole = String.join(separator, parts);
+        Optional<String> shorter = Optional.of(whole).filter(text -> text.length() <= room);
+        for (int kept = parts.size() - 1; shorter.isEmpty() && kept >= 0; kept--) {
+            String rest = separator + "and " + (parts.size() - kept) + " more " + where;
+            shorter = Optional.of(String.join(separator, parts.subList(0, kept)) + rest)
+                    .filter(text -> text.length() <= room);
+        }
+        return shorter.orElse(parts.size() + " " + where);
+    }
+
+    private static String clipped(String text, int width) {
+        return text.length() <= width ? text : Cell.left(text, width);
+    }
+}
