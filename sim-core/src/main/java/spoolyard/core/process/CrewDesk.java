@@ -74,9 +74,13 @@ final class CrewDesk {
                 : Ticks.ofSeconds(metres / description.walkingSpeedMPerS());
     }
 
-    /** Calls for a person. */
+    /** Calls for a person, unless the task needs nobody: then it is begun at once. */
     void raise(Task task) {
         task.raised(engine.now());
+        if (task.roleMask == 0) {
+            new UnattendedWork(engine, task).begin();
+            return;
+        }
         waiting.add(task);
         serveSoon();
     }

@@ -49,6 +49,7 @@ final class PlantSketch {
     double capacityM = 60;
     Law stopTimeS = new Law.Fixed(18);
     Law finishTimeS = new Law.Fixed(32);
+    CrewNeed swapCrew = OPERATOR;
     boolean twoPosition;
     double maxSpeedMPerMin = 160;
     OverflowPolicy overflow = new OverflowPolicy.Waste();
@@ -138,8 +139,8 @@ final class PlantSketch {
     private Line line(String name, List<Window> working) {
         double max = maxSpeedMPerMin / 60;
         Winder winder = twoPosition
-                ? new Winder.TwoPosition(max, stopTimeS, finishTimeS, OPERATOR)
-                : new Winder.Manual(max, stopTimeS, finishTimeS, OPERATOR);
+                ? new Winder.TwoPosition(max, stopTimeS, finishTimeS, swapCrew)
+                : new Winder.Manual(max, stopTimeS, finishTimeS, swapCrew);
         return new Line(
                 name,
                 strands,

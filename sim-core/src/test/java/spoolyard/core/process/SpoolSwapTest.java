@@ -3,7 +3,9 @@ package spoolyard.core.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Law;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.LineResult;
@@ -42,5 +44,33 @@ class SpoolSwapTest {
         long done = line.overflows().get(OverflowCause.SWAP_TOO_SLOW);
         assertThat(lostM / done).isCloseTo(2.0275, within(5e-4));
         assertThat(line.peakLevelM()).isCloseTo(60, within(1e-5));
+    }
+
+    @Test
+    void aWinderThatNeedsNobodyChangesItsSpoolsAtOnce() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", PlantSketch.WHITE_PLA, 1000);
+        sketch.swapCrew = CrewNeed.NOBODY;
+        sketch.heads = List.of(0);
+
+        LineResult line = run(sketch);
+
+        // As with a person at hand: 143 swaps of 18 + 32 s are over after 8 h, and 18 s x 1.67642 m/s is the peak.
+        assertThat(line.goodSpools()).isEqualTo(143);
+        assertThat(line.longestSwapWaitS()).isZero();
+        assertThat(line.peakLevelM()).isCloseTo(30.18, within(0.01));
+        assertThat(line.totalScrapKg()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void aTwoPositionWinderThatNeedsNobodyUnloadsByItself() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", PlantSketch.WHITE_PLA, 1000);
+        sketch.twoPosition = true;
+        sketch.swapCrew = CrewNeed.NOBODY;
+        sketch.heads = List.of(0);
+
+        LineResult line = run(sketch);
+
+        assertThat(line.goodSpools()).isEqualTo(143);
+        assertThat(line.totalScrapKg()).isCloseTo(0, within(1e-9));
     }
 }
