@@ -131,7 +131,9 @@ final class LineProcess {
     void periodBegins() {
         scheduled = true;
         closing = false;
-        if (!making && !program.isRunning() && !overflowStopped) {
+        if (program.isWaiting()) {
+            enter(LineState.WAITING_FOR_CREW);
+        } else if (!making && !program.isRunning() && !overflowStopped) {
             decide();
         }
     }
@@ -154,9 +156,10 @@ final class LineProcess {
         EndOfPeriod policy = line.startStop().endOfPeriod();
         boolean atWork = making || program.isRunning() || overflowStopped;
         if (stops.isUnderWay() || policy == EndOfPeriod.RUN_ON && atWork) {
-            return;
+            enter(clock.state());
+        } else {
+            goOff();
         }
-        goOff();
     }
 
     void plannedStop(Window window) {
@@ -350,7 +353,7 @@ final class LineProcess {
         if (strands.isAnyOnProduct()) {
             clock.enter(slowed ? LineState.SLOWED : LineState.RUNNING);
         } else {
-            clock.enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
+            enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
         }
     }
 
@@ -409,6 +412,11 @@ final class LineProcess {
             feedProduct();
             showMaking();
         }
+    }
+
+    /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
+    void enter(LineState state) {
+        clock.enter(!scheduled && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
     }
 
     void tell(String what, String detail) {
