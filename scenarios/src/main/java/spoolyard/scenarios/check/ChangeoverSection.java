@@ -1,0 +1,69 @@
+package spoolyard.scenarios.check;
+
+import java.util.List;
+import java.util.Map;
+import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
+import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
+import spoolyard.core.plant.ChangeoverRules.SetUpStep;
+import spoolyard.scenarios.field.Kind;
+import spoolyard.scenarios.field.MappingKind;
+import spoolyard.scenarios.field.MappingReader;
+import spoolyard.scenarios.field.NamedKind;
+import spoolyard.scenarios.field.QuantityKind;
+import spoolyard.scenarios.field.Words;
+import spoolyard.scenarios.format.Dimension;
+
+/** The part {@code changeover}: what a line does between two orders. */
+final class ChangeoverSection {
+    private static final Kind<Double> MOVE = QuantityKind.from(Dimension.TIME_PER_KELVIN, "0 s/K", "60 min/K");
+    private static final Kind<Double> EXTRA = QuantityKind.from(Dimension.SHARE, "0 %", "500 %");
+
+    private final CrewNeedKind crew;
+    private final PurgeFormulaKind formula;
+    private final List<MeasuredPurge> measured;
+
+    ChangeoverSection(PlantNames names, Products products, List<MeasuredPurge> measured) {
+        this.crew = new CrewNeedKind(names.roles());
+        this.formula = new PurgeFormulaKind(products);
+        this.measured = measured;
+    }
+
+    Kind<ChangeoverRules> kind() {
+        return new MappingKind<>("changeover", this::rules);
+    }
+
+    private ChangeoverRules rules(MappingReader r) {
+        return new ChangeoverRules(
+                measured,
+                r.optional("purge_formula", formula, PurgeFormulaKind.NONE),
+                steps(r, "colour_steps"),
+                steps(r, "polymer_steps"),
+                steps(r, "diameter_steps"),
+                r.optional("temperature_move", MOVE, 0.0),
+                r.optional("compound_hold_ups", Amounts.HOLD_UPS, 0.0),
+                r.optional("rethread_after_polymer", Words.yesOrNo(), true),
+                r.optional("approval", new MappingKind<>("approval", this::approval), Approval.NONE));
+    }
+
+    /** A plant without the part: no steps, no formula, only what was measured. */
+    ChangeoverRules none() {
+        return new ChangeoverRules(
+                measured, PurgeFormulaKind.NONE, List.of(), List.of(), List.of(), 0, 0, true, Approval.NONE);
+    }
+
+    private List<SetUpStep> steps(MappingReader r, String key) {
+        NamedKind<SetUpStep> kind = new NamedKind<>(name -> new MappingKind<>(
+                "set_up_step",
+                step -> new SetUpStep(name, step.required("takes", Amounts.WORK), step.required("crew", crew))));
+        return List.copyOf(r.optional(key, kind, Map.of()).values());
+    }
+
+    private Approval approval(MappingReader r) {
+        return new Approval(
+                r.required("takes", Amounts.WORK),
+                r.required("crew", crew),
+                r.optional("refused", Amounts.REPEAT_CHANCE, 0.0),
+                r.optional("extra_purge", EXTRA, 0.0));
+    }
+}

@@ -1,0 +1,68 @@
+package spoolyard.scenarios.check;
+
+import java.util.List;
+import spoolyard.core.plant.Finishing.CartonSize;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Plant;
+import spoolyard.scenarios.fault.Fault;
+import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.field.Reading;
+import spoolyard.scenarios.read.Node;
+
+/** Checks that need the whole plant, run when every part of it is sound by itself. */
+final class CrossChecks {
+    private final Plant plant;
+    private final Node.Mapping tree;
+    private final Reading reading;
+
+    CrossChecks(ReadPlant read, Node.Mapping tree, Reading reading) {
+        this.plant = read.plant();
+        this.tree = tree;
+        this.reading = reading;
+    }
+
+    void run() {
+        requirePart(plant.finishing().stations().isEmpty(), "finishing", "Must have at least one station.");
+        requirePart(
+                !plant.crew().roles().isEmpty() && plant.shifts().isEmpty(),
+                "shifts",
+                "Must put the crew to work at some time during the run.");
+        requirePart(
+                !plant.lines().isEmpty() && plant.book().orders().isEmpty(),
+                "files",
+                "Must name a file of orders with at least one row; the lines have nothing to make.");
+        requirePart(
+                plant.lines().isEmpty() && plant.finishing().inbound().isEmpty(),
+                "lines",
+                "Must have a line, or spools inbound from outside.");
+        requireCartons();
+        new PurgeCheck(plant, Trees.at(tree, "changeover").origin(), reading).run();
+    }
+
+    private void requirePart(boolean isWrong, String part, String allowed) {
+        if (isWrong) {
+            Node node = Trees.at(tree, part);
+            reading.missing(node.origin(), allowed, "complete the part " + part);
+        }
+    }
+
+    /** If cartons are described at all, every ordered spool size must fit one. */
+    private void requireCartons() {
+        List<CartonSize> cartons = plant.finishing().cartons();
+        if (cartons.isEmpty()) {
+            return;
+        }
+        plant.book().orders().stream()
+                .map(Order::product)
+                .map(product -> product.spoolKg())
+                .distinct()
+                .filter(kg -> cartons.stream().noneMatch(carton -> carton.spoolKg() == kg))
+                .forEach(kg -> reading.faults()
+                        .add(new Fault(
+                                FaultKind.MISSING_VALUE,
+                                Trees.at(tree, "cartons").origin(),
+                                "no carton for spools of " + kg + " kg",
+                                "Must have an entry for every spool size that is ordered.",
+                                "add {spool: " + kg + " kg, spools: COUNT}")));
+    }
+}

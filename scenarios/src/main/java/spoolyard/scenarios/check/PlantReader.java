@@ -1,0 +1,106 @@
+package spoolyard.scenarios.check;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.Crew;
+import spoolyard.core.plant.Finishing;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.OrderBook;
+import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Polymer;
+import spoolyard.scenarios.calendar.DatedShift;
+import spoolyard.scenarios.calendar.PlantClock;
+import spoolyard.scenarios.calendar.ShiftCalendar;
+import spoolyard.scenarios.calendar.ShiftPlan;
+import spoolyard.scenarios.field.MappingKind;
+import spoolyard.scenarios.field.MappingReader;
+import spoolyard.scenarios.field.Reading;
+import spoolyard.scenarios.field.Words;
+import spoolyard.scenarios.read.Node;
+import spoolyard.scenarios.read.SourceFiles;
+
+/** Reads a whole scenario tree. */
+public final class PlantReader {
+    private final Node.Mapping tree;
+    private final SourceFiles files;
+    private final Reading reading;
+    private final PlantNames names;
+
+    private PlantReader(Node.Mapping tree, SourceFiles files, Reading reading) {
+        this.tree = tree;
+        this.files = files;
+        this.reading = reading;
+        this.names = PlantNames.of(tree);
+    }
+
+    /**
+     * Reads a tree and the tables it names.
+     *
+     * @param tree the tree, bases merged
+     * @param files opens the tables
+     * @param reading takes faults; if it has any afterwards the result is of no use
+     * @return the plant and what reports need beside it
+     */
+    public static ReadPlant read(Node.Mapping tree, SourceFiles files, Reading reading) {
+        PlantReader reader = new PlantReader(tree, files, reading);
+        ReadPlant plant = new MappingKind<>("scenario", reader::plant).read(tree, reading);
+        if (reading.faults().isEmpty()) {
+            new CrossChecks(plant, tree, reading).run();
+        }
+        return plant;
+    }
+
+    private ReadPlant plant(MappingReader r) {
+        r.required("spoolyard", Words.oneOf("1"));
+        String name = r.required("name", Words.text());
+        String description = r.optional("description", Words.text(), "");
+        PlantClock clock = r.required("time", TimeSection.KIND);
+        Tables tables = r.optional("files", Tables.kind(files), Tables.NONE);
+        Map<String, Polymer> polymers = r.optional("polymers", PolymerKind.ALL, Map.of());
+        Products products = ColourFile.read(tables.colours(), polymers, reading);
+        Crew crew = r.optional("crew", new CrewSection(names).kind(), CrewSection.NONE);
+        Optional<List<DatedShift>> shifts = shifts(r, clock);
+        List<Line> lines = lines(r, products, new LineTimes(clock, shifts));
+        ChangeoverRules changeovers = changeovers(r, products, tables);
+        List<DatedShift> dated = shifts.orElse(List.of());
+        Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
+        OrderBook book = book(r, new OrderFile(lines, products, clock, reading).read(tables.orders()));
+        Plant plant = new Plant(
+                name,
+                clock.horizonTicks(),
+                lines,
+                crew,
+                dated.stream().map(DatedShift::toShift).toList(),
+                changeovers,
+                finishing,
+                book);
+        return new ReadPlant(plant, description, clock, names.shifts(), dated);
+    }
+
+    private Optional<List<DatedShift>> shifts(MappingReader r, PlantClock clock) {
+        Optional<ShiftPlan> plan = r.optional("shifts", new ShiftSection(names, clock, tree).kind());
+        boolean isClean = reading.faults().isEmpty();
+        return plan.map(p -> isClean ? ShiftCalendar.of(p, clock, reading.faults()) : List.of());
+    }
+
+    private List<Line> lines(MappingReader r, Products products, LineTimes times) {
+        LineKind line = new LineKind(names, products, times);
+        Node shared = r.raw("every_line").orElse(Trees.nothing());
+        return List.copyOf(r.optional("lines", new OverSharedKind<>(shared, line::named), Map.of())
+                .values());
+    }
+
+    private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {
+        ChangeoverFile file = new ChangeoverFile(names, products, reading);
+        ChangeoverSection section = new ChangeoverSection(names, products, file.read(tables.changeovers()));
+        return r.optional("changeover", section.kind(), section.none());
+    }
+
+    private OrderBook book(MappingReader r, List<Order> orders) {
+        OrdersSection section = new OrdersSection(names, orders);
+        return r.optional("orders", section.kind(), section.byDueDate());
+    }
+}

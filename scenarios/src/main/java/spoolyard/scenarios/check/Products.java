@@ -1,0 +1,40 @@
+package spoolyard.scenarios.check;
+
+import java.util.List;
+import java.util.Map;
+import spoolyard.core.plant.Colour;
+import spoolyard.core.plant.Polymer;
+
+/**
+ * The polymers and colours of a plant, by code. After a fault a code may be asked for that is not there; then a stand-in
+ * is given, which never reaches a plant. Immutable.
+ *
+ * @param polymers by code
+ * @param colours by code
+ * @param offered by colour code, the polymers in which it is offered; empty means all
+ */
+record Products(Map<String, Polymer> polymers, Map<String, Colour> colours, Map<String, List<String>> offered) {
+    private static final Polymer NO_POLYMER = new Polymer("nothing", 1000, 1, 200, 0);
+    private static final Colour NO_COLOUR = new Colour("nothing", "nothing", 50, 0, 0, 1, 1, 0);
+
+    Polymer polymer(String code) {
+        return polymers.getOrDefault(code, NO_POLYMER);
+    }
+
+    Colour colour(String code) {
+        return colours.getOrDefault(code, NO_COLOUR);
+    }
+
+    List<String> polymerCodes() {
+        return List.copyOf(polymers.keySet());
+    }
+
+    List<String> colourCodes() {
+        return List.copyOf(colours.keySet());
+    }
+
+    boolean isOffered(String polymer, String colour) {
+        List<String> in = offered.getOrDefault(colour, List.of());
+        return in.isEmpty() || in.contains(polymer);
+    }
+}

@@ -1,0 +1,101 @@
+package spoolyard.scenarios.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
+import spoolyard.core.plant.Colour;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Product;
+import spoolyard.scenarios.fault.Fault;
+import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Origin;
+import spoolyard.scenarios.field.Reading;
+
+/** Finds changeovers that can occur on a line and for which neither a measured purge nor the formula says how much. */
+final class PurgeCheck {
+    private static final int MOST_REPORTED = 20;
+
+    private final Plant plant;
+    private final ChangeoverRules rules;
+    private final Origin origin;
+    private final Reading reading;
+    private final Map<String, List<String>> linesByPair = new LinkedHashMap<>();
+
+    PurgeCheck(Plant plant, Origin origin, Reading reading) {
+        this.plant = plant;
+        this.rules = plant.changeovers();
+        this.origin = origin;
+        this.reading = reading;
+    }
+
+    void run() {
+        plant.lines().forEach(this::check);
+        linesByPair.entrySet().stream().limit(MOST_REPORTED).forEach(e -> report(e.getKey(), e.getValue()));
+        int left = linesByPair.size() - MOST_REPORTED;
+        if (left > 0) {
+            report("and " + left + " more pairs", List.of());
+        }
+    }
+
+    private void check(Line line) {
+        Collection<Product> products = productsOn(line);
+        for (Product from : products) {
+            products.stream()
+                    .filter(to -> from.polymer().code().equals(to.polymer().code()))
+                    .filter(to -> !isKnown(line.name(), from, to))
+                    .forEach(to -> linesByPair
+                            .computeIfAbsent(pair(from, to), pair -> new ArrayList<>())
+                            .add(line.name()));
+        }
+    }
+
+    /** One product of each polymer and colour that the line may get to make, or has on it. */
+    private Collection<Product> productsOn(Line line) {
+        Map<String, Product> byMelt = new LinkedHashMap<>();
+        line.onLineNow().ifPresent(product -> byMelt.put(melt(product), product));
+        plant.book().orders().stream()
+                .filter(order -> order.lines().contains(line.name()))
+                .forEach(order -> byMelt.putIfAbsent(melt(order.product()), order.product()));
+        return byMelt.values();
+    }
+
+    private boolean isKnown(String line, Product from, Product to) {
+        Colour old = from.colour();
+        Colour next = to.colour();
+        int step = next.shadeClass() - old.shadeClass();
+        return old.code().equals(next.code())
+                || rules.formula().classSteps().stream().anyMatch(s -> s.minStep() <= step && step <= s.maxStep())
+                || rules.measured().stream().anyMatch(purge -> applies(purge, line, from, to));
+    }
+
+    private static boolean applies(MeasuredPurge purge, String line, Product from, Product to) {
+        return (purge.line().equals("*") || purge.line().equals(line))
+                && (purge.polymer().equals("*")
+                        || purge.polymer().equals(to.polymer().code()))
+                && purge.fromColour().equals(from.colour().code())
+                && purge.toColour().equals(to.colour().code());
+    }
+
+    private void report(String pair, List<String> lines) {
+        reading.faults()
+                .add(new Fault(
+                        FaultKind.UNKNOWN_PURGE,
+                        origin,
+                        pair + (lines.isEmpty() ? "" : " on " + String.join(", ", lines)),
+                        "Must have a row in the changeovers file or a class step in purge_formula that covers it.",
+                        "measure it and add a row, or add the class step to purge_formula"));
+    }
+
+    private static String melt(Product product) {
+        return product.polymer().code() + " " + product.colour().code();
+    }
+
+    private static String pair(Product from, Product to) {
+        return melt(from) + " to " + to.colour().code();
+    }
+}

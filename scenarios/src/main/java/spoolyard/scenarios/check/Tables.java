@@ -1,0 +1,62 @@
+package spoolyard.scenarios.check;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.field.Kind;
+import spoolyard.scenarios.field.MappingKind;
+import spoolyard.scenarios.field.Reading;
+import spoolyard.scenarios.format.PathText;
+import spoolyard.scenarios.read.CsvColumns;
+import spoolyard.scenarios.read.CsvRow;
+import spoolyard.scenarios.read.CsvTable;
+import spoolyard.scenarios.read.Node;
+import spoolyard.scenarios.read.SourceFiles;
+
+/**
+ * The tables that a scenario names in its part {@code files}. Immutable.
+ *
+ * @param orders rows of the order book
+ * @param colours rows of the colours
+ * @param changeovers rows of the measured changeovers
+ */
+record Tables(List<CsvRow> orders, List<CsvRow> colours, List<CsvRow> changeovers) {
+    /** No tables. */
+    static final Tables NONE = new Tables(List.of(), List.of(), List.of());
+
+    /** Kind that opens the files. */
+    static Kind<Tables> kind(SourceFiles files) {
+        return new MappingKind<>(
+                "files",
+                r -> new Tables(
+                        r.optional("orders", new TableKind(files, OrderFile.COLUMNS), List.of()),
+                        r.optional("colours", new TableKind(files, ColourFile.COLUMNS), List.of()),
+                        r.optional("changeovers", new TableKind(files, ChangeoverFile.COLUMNS), List.of())));
+    }
+
+    /** Rows of one file. */
+    private record TableKind(SourceFiles files, CsvColumns columns) implements Kind<List<CsvRow>> {
+        @Override
+        public List<CsvRow> read(Node node, Reading reading) {
+            Optional<Path> path =
+                    node instanceof Node.Text text ? PathText.resolve(text.text(), text.origin()) : Optional.empty();
+            if (path.isEmpty()) {
+                reading.fault(
+                        FaultKind.NOT_A_VALUE,
+                        node,
+                        "Must be the name of a CSV file, relative to this file.",
+                        "write for example orders.csv");
+                return List.of();
+            }
+            return files.open(path.get(), node.origin(), SourceFiles.CSV_LIMIT_BYTES)
+                    .map(source -> CsvTable.rows(source, columns, reading.faults()))
+                    .orElse(List.of());
+        }
+
+        @Override
+        public List<CsvRow> standIn() {
+            return List.of();
+        }
+    }
+}

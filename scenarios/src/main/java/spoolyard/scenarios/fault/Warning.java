@@ -1,0 +1,45 @@
+package spoolyard.scenarios.fault;
+
+/**
+ * Something in a sound scenario that a plant engineer would want to know before trusting a result. Immutable.
+ *
+ * @param kind what sort of warning
+ * @param origin where the reason stands
+ * @param message one or two sentences
+ */
+public record Warning(Kind kind, Origin origin, String message) {
+    /** Sorts of warnings. */
+    public enum Kind {
+        /** An order that no line can make. */
+        ORDER_WITHOUT_LINE,
+        /** An order in a polymer in which its colour is not offered. */
+        COLOUR_NOT_OFFERED,
+        /** An order due before the fastest line could finish it. */
+        DUE_TOO_SOON,
+        /** A line with more eligible work than hours. */
+        LINE_OVERLOADED,
+        /** A crew with more work than people. */
+        CREW_OVERLOADED,
+        /** Lines run while nobody is there who may attend them. */
+        NOBODY_TO_ATTEND,
+        /** A winder that cannot catch up after a swap. */
+        WINDER_TOO_SLOW,
+        /** A rack that fills while finishing is closed. */
+        RACK_TOO_SMALL,
+        /** Finishing that cannot keep up with the lines. */
+        FINISHING_TOO_SLOW,
+        /** A column of a table that nobody reads. */
+        COLUMN_IGNORED,
+        /** A wall-clock time that a clock change skips or repeats. */
+        CLOCK_CHANGE
+    }
+
+    /**
+     * The warning as it is shown to people.
+     *
+     * @return place and message on one line
+     */
+    public String text() {
+        return origin.where() + ": " + message;
+    }
+}

@@ -1,0 +1,2 @@
+/** Reading scenarios: the public entrance; imports every package below it. */
+package spoolyard.scenarios;
