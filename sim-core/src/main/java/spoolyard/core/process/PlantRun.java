@@ -1,18 +1,41 @@
 package spoolyard.core.process;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import spoolyard.core.engine.Engine;
+import spoolyard.core.plant.Finishing;
+import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Shift;
+import spoolyard.core.policy.PurgeTable;
+import spoolyard.core.random.InverseTables;
+import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.RunResult;
 
 /**
  * One replication of a plant: one object, one thread, used once. The same plant, seed and replication give bit-identical
  * results.
+ *
+ * <p>Example: {@code RunResult result = new PlantRun(plant, 1, 0, EventLog.SILENT).run();}
  */
 public final class PlantRun {
-    private final Plant plant;
     private final long masterSeed;
     private final int replication;
-    private final EventLog log;
+    private final World world;
+    private final CrewDesk desk;
+    private final OrderDesk orders;
+    private final SpoolFlow flow;
+    private final List<StationProcess> stations = new ArrayList<>();
+    private final List<LineProcess> lines = new ArrayList<>();
+    private final List<InboundProcess> inbound = new ArrayList<>();
+    private final List<ShiftRun> shifts = new ArrayList<>();
+    private final Map<String, List<CrewLedger>> crewByShift = new LinkedHashMap<>();
 
     /**
      * Prepares a run.
@@ -23,18 +46,140 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, long masterSeed, int replication, EventLog log) {
-        this.plant = plant;
+        this(plant, new Streams(masterSeed, replication, PlantLaws.tables(plant)), masterSeed, replication, log);
+    }
+
+    /**
+     * Prepares one of many runs of a plant.
+     *
+     * @param plant the plant
+     * @param tables from {@link PlantLaws#tables(Plant)}, shared by all runs of the plant
+     * @param masterSeed seed of the experiment, any value
+     * @param replication number of the replication, {@code >= 0}
+     * @param log where to tell events, {@link EventLog#SILENT} for nowhere
+     */
+    public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log) {
+        this(plant, new Streams(masterSeed, replication, tables), masterSeed, replication, log);
+    }
+
+    private PlantRun(Plant plant, Streams streams, long masterSeed, int replication, EventLog log) {
         this.masterSeed = masterSeed;
         this.replication = replication;
-        this.log = log;
+        this.world = new World(plant, new Engine(), streams, log);
+        this.desk = new CrewDesk(
+                world.engine(),
+                plant.crew(),
+                plant.lines().stream().map(Line::name).toList());
+        PurgeTable purges = new PurgeTable(plant.changeovers());
+        this.orders = new OrderDesk(world, purges);
+        this.flow = new SpoolFlow(world, orders.orders());
+        buildStations(plant.finishing());
+        Floor floor = new Floor(desk, stations.get(0).rack(), orders, purges, flow);
+        for (Line line : plant.lines()) {
+            lines.add(new LineProcess(world, line, lines.size(), floor));
+        }
+        for (Finishing.Inbound source : plant.finishing().inbound()) {
+            inbound.add(new InboundProcess(world, source, floor.rack(), flow));
+        }
+        plant.shifts().forEach(this::addShift);
+    }
+
+    private void buildStations(Finishing finishing) {
+        for (FinishingStation description : finishing.stations()) {
+            stations.add(new StationProcess(world, desk, description));
+        }
+        for (int i = 0; i < stations.size(); i++) {
+            stations.get(i)
+                    .sendTo(i + 1 < stations.size() ? toRack(stations.get(i + 1).rack()) : this::toPallet);
+        }
+    }
+
+    private static Consumer<Server> toRack(Rack rack) {
+        return server -> new Transfer(rack, server).start();
+    }
+
+    private void toPallet(Server server) {
+        server.batch().forEach(flow::packed);
+        server.batch().clear();
+        server.batchGone();
+    }
+
+    private void addShift(Shift shift) {
+        List<CrewLedger> ledgers = crewByShift.computeIfAbsent(
+                shift.name(),
+                name -> desk.roles().stream().map(role -> new CrewLedger()).toList());
+        shifts.add(new ShiftRun(shift, desk, ledgers, () -> LineTotals.of(lines)));
     }
 
     /**
      * Runs to the horizon.
      *
      * @return the results
+     * @throws IllegalStateException if an invariant of the model is broken; the message names entity and time
      */
     public RunResult run() {
-        throw new IllegalStateException(plant.name() + masterSeed + replication + log.isOn());
+        long horizon = world.plant().horizonTicks();
+        start();
+        world.engine().runUntil(horizon);
+        desk.close();
+        return result();
+    }
+
+    /** Puts everything that is known beforehand on the calendar. */
+    void start() {
+        long horizon = world.plant().horizonTicks();
+        shifts.forEach(shift -> shift.schedule(horizon));
+        stations.forEach(station -> station.schedule(horizon));
+        lines.forEach(line -> new LineSchedule(world, line).schedule());
+        orders.scheduleReleases(lines, horizon);
+        inbound.forEach(InboundProcess::start);
+    }
+
+    Engine engine() {
+        return world.engine();
+    }
+
+    CrewDesk desk() {
+        return desk;
+    }
+
+    List<LineProcess> lines() {
+        return lines;
+    }
+
+    List<StationProcess> stations() {
+        return stations;
+    }
+
+    SpoolFlow flow() {
+        return flow;
+    }
+
+    private RunResult result() {
+        long waiting =
+                stations.stream().mapToLong(station -> station.rack().size()).sum();
+        long inWork = stations.stream().mapToLong(StationProcess::inWork).sum();
+        return new RunResult(
+                masterSeed,
+                replication,
+                world.plant().horizonTicks(),
+                world.engine().executed(),
+                lines.stream().map(LineReport::of).toList(),
+                shifts.stream().filter(ShiftRun::isOver).map(ShiftRun::result).toList(),
+                orders.orders().stream().map(OrderRun::result).toList(),
+                lines.stream().flatMap(line -> line.changeovers().stream()).toList(),
+                crewResults(),
+                stations.stream().map(StationProcess::result).toList(),
+                inbound.stream().map(InboundProcess::result).toList(),
+                flow.result(waiting, inWork));
+    }
+
+    private List<RunResult.CrewResult> crewResults() {
+        return IntStream.range(0, desk.roles().size())
+                .boxed()
+                .flatMap(role -> crewByShift.entrySet().stream().map(entry -> entry.getValue()
+                        .get(role)
+                        .result(desk.roles().get(role).name(), entry.getKey())))
+                .toList();
     }
 }

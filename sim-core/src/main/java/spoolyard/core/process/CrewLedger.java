@@ -1,0 +1,41 @@
+package spoolyard.core.process;
+
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.RunResult.CrewResult;
+
+/** What a role has done in all shifts of one name. */
+final class CrewLedger {
+    private final long[] ticks = new long[Member.State.values().length];
+    long tasks;
+    long paidTicks;
+    private long waits;
+    private long waitTicks;
+    private long longestWaitTicks;
+
+    void spent(Member.State state, long span) {
+        ticks[state.ordinal()] += span;
+    }
+
+    void waited(long span) {
+        waits++;
+        waitTicks += span;
+        longestWaitTicks = Math.max(longestWaitTicks, span);
+    }
+
+    CrewResult result(String role, String shift) {
+        long idle = ticks[Member.State.IDLE.ordinal()];
+        long walking = ticks[Member.State.WALKING.ordinal()];
+        long working = ticks[Member.State.WORKING.ordinal()];
+        return new CrewResult(
+                role,
+                shift,
+                Ticks.toSeconds(idle + walking + working),
+                Ticks.toSeconds(walking + working),
+                Ticks.toSeconds(walking),
+                Ticks.toSeconds(ticks[Member.State.ON_BREAK.ordinal()]),
+                Ticks.toSeconds(paidTicks),
+                tasks,
+                waits == 0 ? 0 : Ticks.toSeconds(waitTicks) / waits,
+                Ticks.toSeconds(longestWaitTicks));
+    }
+}

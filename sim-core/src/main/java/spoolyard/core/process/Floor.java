@@ -1,0 +1,14 @@
+package spoolyard.core.process;
+
+import spoolyard.core.policy.PurgeTable;
+
+/**
+ * What the lines share.
+ *
+ * @param desk calls people
+ * @param rack takes full spools
+ * @param orders hands out orders
+ * @param purges purge of every changeover
+ * @param flow counts spools
+ */
+record Floor(CrewDesk desk, Rack rack, OrderDesk orders, PurgeTable purges, SpoolFlow flow) {}

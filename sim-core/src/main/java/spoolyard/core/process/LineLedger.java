@@ -1,0 +1,70 @@
+package spoolyard.core.process;
+
+import java.util.EnumMap;
+import java.util.Map;
+import spoolyard.core.record.OverflowCause;
+import spoolyard.core.record.ScrapCause;
+
+/** What a line has fed, made and lost so far. Masses in kg. */
+final class LineLedger {
+    private static final ScrapCause[] SCRAP_CAUSES = ScrapCause.values();
+    private static final OverflowCause[] OVERFLOW_CAUSES = OverflowCause.values();
+
+    final double[] scrapKg = new double[SCRAP_CAUSES.length];
+    final long[] overflows = new long[OVERFLOW_CAUSES.length];
+    final double[] overflowM = new double[OVERFLOW_CAUSES.length];
+    double fedKg;
+    double goodKg;
+    double ratedKg;
+    double slowedLossKg;
+    double peakLevelM;
+    int goodSpools;
+    int rejectedSpools;
+    long swaps;
+    long blockedTicks;
+    long swapWaits;
+    long swapWaitTicks;
+    long longestSwapWaitTicks;
+
+    void scrap(ScrapCause cause, double kg) {
+        scrapKg[cause.ordinal()] += kg;
+    }
+
+    void swapWaited(long ticks) {
+        swapWaits++;
+        swapWaitTicks += ticks;
+        longestSwapWaitTicks = Math.max(longestSwapWaitTicks, ticks);
+    }
+
+    double totalScrapKg() {
+        double sum = 0;
+        for (double kg : scrapKg) {
+            sum += kg;
+        }
+        return sum;
+    }
+
+    Map<ScrapCause, Double> scrapByCause() {
+        Map<ScrapCause, Double> map = new EnumMap<>(ScrapCause.class);
+        for (ScrapCause cause : SCRAP_CAUSES) {
+            map.put(cause, scrapKg[cause.ordinal()]);
+        }
+        return map;
+    }
+
+    Map<OverflowCause, Long> overflowsByCause() {
+        Map<OverflowCause, Long> map = new EnumMap<>(OverflowCause.class);
+        for (OverflowCause cause : OVERFLOW_CAUSES) {
+            map.put(cause, overflows[cause.ordinal()]);
+        }
+        return map;
+    }
+
+    Map<OverflowCause, Double> overflowMByCause() {
+        Map<OverflowCause, Double> map = new EnumMap<>(OverflowCause.class);
+        for (OverflowCause cause : OVERFLOW_CAUSES) {
+            map.put(cause, overflowM[cause.ordinal()]);
+        }
+        return map;
+    }
+}

@@ -1,0 +1,442 @@
+package spoolyard.core.process;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.OverflowPolicy;
+import spoolyard.core.plant.Product;
+import spoolyard.core.plant.TaskKind;
+import spoolyard.core.plant.Window;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.LineState;
+import spoolyard.core.record.RunResult.ChangeoverResult;
+import spoolyard.core.record.ScrapCause;
+
+/** A line as it runs: which order it makes, and what it must go through to make it. */
+final class LineProcess {
+    private final World world;
+    private final Line line;
+    private final int index;
+    private final Floor floor;
+    private final LineLedger ledger = new LineLedger();
+    private final LineClock clock;
+    private final LineCondition condition;
+    private final StepPlanner planner;
+    private final Program program;
+    private final ChangeoverLog changeovers;
+    private final StrandGroup strands;
+    private final LineStops stops;
+    private final WinderOutput output;
+    private Optional<OrderRun> order = Optional.empty();
+    private Optional<Product> onStrands = Optional.empty();
+    private Runnable afterProgram = () -> {};
+    private double kgPerS;
+    private boolean making;
+    private boolean slowed;
+    private boolean overflowStopped;
+    private boolean scheduled;
+    private boolean closing;
+
+    LineProcess(World world, Line line, int index, Floor floor) {
+        this.world = world;
+        this.line = line;
+        this.index = index;
+        this.floor = floor;
+        this.clock = new LineClock(world, ledger);
+        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow());
+        this.planner = new StepPlanner(world, line, floor.purges());
+        this.changeovers = new ChangeoverLog(world, line.name(), ledger);
+        this.strands = new StrandGroup(world, this, floor);
+        this.program = new Program(
+                world,
+                floor.desk(),
+                new LineSteps(world, this, strands, changeovers),
+                index,
+                line.place(),
+                "line " + line.name());
+        this.output = new WinderOutput(world, line, index, floor, ledger);
+        this.stops = new LineStops(world, this, condition);
+    }
+
+    Line description() {
+        return line;
+    }
+
+    int index() {
+        return index;
+    }
+
+    LineLedger ledger() {
+        return ledger;
+    }
+
+    List<Strand> strands() {
+        return strands.strands();
+    }
+
+    List<AbstractSpindle> spindles() {
+        return strands.spindles();
+    }
+
+    boolean isMaking() {
+        return making;
+    }
+
+    /** Hot, with no order it may make. */
+    boolean isIdle() {
+        return clock.state() == LineState.NO_ORDER;
+    }
+
+    /** Rate of the product at full speed. */
+    double kgPerS() {
+        return kgPerS;
+    }
+
+    LineClock clock() {
+        return clock;
+    }
+
+    List<ChangeoverResult> changeovers() {
+        return changeovers.results();
+    }
+
+    /** Books all flows up to now. */
+    void advance() {
+        strands.advance();
+        clock.book();
+    }
+
+    // ------------------------------------------------------------------ calendar
+
+    long drawShutDownTicks() {
+        return planner.drawShutDownTicks();
+    }
+
+    void preheat() {
+        if (!scheduled && !condition.isHot() && !program.isRunning()) {
+            run(planner.preheat(), () -> {
+                condition.heated();
+                if (scheduled) {
+                    decide();
+                } else {
+                    clock.enter(LineState.NOT_SCHEDULED);
+                }
+            });
+        }
+    }
+
+    void periodBegins() {
+        scheduled = true;
+        closing = false;
+        if (program.isWaiting()) {
+            enter(LineState.WAITING_FOR_CREW);
+        } else if (!making && !program.isRunning() && !overflowStopped) {
+            decide();
+        }
+    }
+
+    void shutDown(long ticks) {
+        closing = true;
+        if (stops.isUnderWay()) {
+            return;
+        }
+        if (condition.isHot() || program.isRunning()) {
+            halt(ScrapCause.SHORT_SPOOL);
+            run(planner.shutDown(ticks), this::goOff);
+        } else {
+            goOff();
+        }
+    }
+
+    void periodEnds() {
+        scheduled = false;
+        EndOfPeriod policy = line.startStop().endOfPeriod();
+        boolean atWork = making || program.isRunning() || overflowStopped;
+        if (stops.isUnderWay() || policy == EndOfPeriod.RUN_ON && atWork) {
+            enter(clock.state());
+        } else {
+            goOff();
+        }
+    }
+
+    void plannedStop(Window window) {
+        stops.windowOpens(window);
+        if (making || overflowStopped || isIdle()) {
+            halt(ScrapCause.SHORT_SPOOL);
+            decide();
+        }
+    }
+
+    // ------------------------------------------------------------------ orders
+
+    void orderReleased() {
+        if (isIdle()) {
+            decide();
+        }
+    }
+
+    private Optional<OrderRun> takeNext() {
+        return floor.orders().next(line, condition.inScrew());
+    }
+
+    Spool newSpool(Strand strand, double massKg) {
+        OrderRun run = order.orElseThrow(() -> new IllegalStateException(
+                "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
+        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg);
+    }
+
+    void spoolFilled() {
+        if (order.filter(OrderRun::isFilled).isPresent()) {
+            orderFilled();
+        } else {
+            stops.beginPending();
+        }
+    }
+
+    private void orderFilled() {
+        Optional<OrderRun> next = takeNext();
+        boolean goesOn = !stops.isPending()
+                && next.map(run -> run.order.product())
+                        .filter(product -> onStrands.filter(product::equals).isPresent())
+                        .isPresent();
+        if (goesOn) {
+            order = next;
+        } else {
+            halt(ScrapCause.ORDER_TAIL);
+            order = next;
+            decide();
+        }
+    }
+
+    void takenOff(Spool spool) {
+        output.takenOff(spool);
+    }
+
+    // ------------------------------------------------------------------ what to do next
+
+    /** What to do now that the line is neither making nor in a program. */
+    void decide() {
+        if (closing || !scheduled) {
+            goOff();
+        } else if (!stops.beginWindow() && !stops.beginPending()) {
+            if (order.isEmpty()) {
+                order = takeNext();
+            }
+            order.ifPresentOrElse(this::make, this::idle);
+        }
+    }
+
+    private void make(OrderRun run) {
+        Product product = run.order.product();
+        if (condition.isReadyFor(product)) {
+            produce(product);
+            return;
+        }
+        changeovers.begin(condition.inScrew(), product);
+        List<Step> steps = planner.toMake(product, condition);
+        boolean threads = steps.stream().anyMatch(step -> step.kind() == TaskKind.THREAD_UP);
+        run(steps, () -> {
+            if (threads) {
+                strands.threadedUp();
+            }
+            changeovers.end();
+            condition.settled();
+            condition.holds(product);
+            decide();
+        });
+    }
+
+    private void produce(Product product) {
+        condition.holds(product);
+        if (onStrands.filter(product::equals).isEmpty()) {
+            strands.setUp(product, line.overlength());
+            onStrands = Optional.of(product);
+        }
+        kgPerS = line.rateKgPerH(product) / 3600;
+        clock.rate(kgPerS);
+        making = true;
+        feedProduct();
+        showMaking();
+        tell("makes", product.label());
+    }
+
+    private void idle() {
+        condition.unthreaded(ScrapCause.START_UP);
+        clock.enter(LineState.NO_ORDER);
+    }
+
+    private void goOff() {
+        halt(ScrapCause.SHORT_SPOOL);
+        if (line.startStop().endOfPeriod() == EndOfPeriod.SHUT_DOWN || !condition.isHot()) {
+            condition.cooled();
+        } else {
+            condition.unthreaded(ScrapCause.START_UP);
+        }
+        clock.enter(LineState.NOT_SCHEDULED);
+        tell("off", "");
+    }
+
+    /** Takes the line out of making and out of any program; what is on the strands is scrap. */
+    void halt(ScrapCause cause) {
+        program.abort();
+        overflowStopped = false;
+        stopMaking();
+        strands.cut(cause);
+        onStrands = Optional.empty();
+    }
+
+    /** Stops the screw; what is on the strands stays. */
+    void stopMaking() {
+        if (making) {
+            making = false;
+            condition.screwStopped(world.now());
+        }
+        strands.stopFeed();
+        setClocks();
+    }
+
+    /** Takes the line through steps, then does the rest. */
+    void run(List<Step> steps, Runnable then) {
+        afterProgram = then;
+        program.run(steps);
+    }
+
+    // ------------------------------------------------------------------ making
+
+    private void feedProduct() {
+        double share = 1;
+        double scrapShare = 0;
+        if (slowed && line.overflow() instanceof OverflowPolicy.Slow slow) {
+            share = slow.minimumSpeedShare();
+            scrapShare = slow.scrapShare();
+        }
+        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
+        strands.feedProduct(share * kgPerS, kgPerM, scrapShare);
+        clock.share(share);
+    }
+
+    void slowingChanged() {
+        boolean any = strands.isAnySlowing();
+        if (any != slowed) {
+            slowed = any;
+            if (making) {
+                feedProduct();
+                showMaking();
+            }
+        }
+    }
+
+    /** Shows on the clocks what the line makes. */
+    private void showMaking() {
+        setClocks();
+        if (strands.isAnyOnProduct()) {
+            clock.enter(slowed ? LineState.SLOWED : LineState.RUNNING);
+        } else {
+            enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
+        }
+    }
+
+    private void setClocks() {
+        double share = clock.speedShare();
+        stops.setClocks(making, kgPerS * share);
+        strands.setClocks(making, kgPerS * share);
+    }
+
+    // ------------------------------------------------------------------ full accumulator
+
+    /** An accumulator is full and the policy is to stop. */
+    void overflowStop() {
+        overflowStopped = true;
+        stopMaking();
+        clock.enter(LineState.OVERFLOW_STOP);
+    }
+
+    /** A winder may turn again. */
+    void winderReady() {
+        if (!overflowStopped || !strands.areWindersReady()) {
+            return;
+        }
+        overflowStopped = false;
+        condition.unthreaded(ScrapCause.OVERFLOW);
+        halt(ScrapCause.SHORT_SPOOL);
+        decide();
+    }
+
+    // ------------------------------------------------------------------ stoppages
+
+    /** A strand has broken; the others go on. */
+    void strandBroke(StrandRepair repair) {
+        Strand strand = repair.strand();
+        if (!making || strands.isUnderRepair(strand)) {
+            repair.clock().fixed();
+            return;
+        }
+        tell("strand", repair.clock().cause().name());
+        strand.cut(ScrapCause.SHORT_SPOOL);
+        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
+        strand.feedWaste(kgPerS * clock.speedShare() / line.strands(), kgPerM, ScrapCause.STOPPAGE);
+        repair.start();
+        strandRepairChanged();
+    }
+
+    void strandRepairChanged() {
+        if (making) {
+            showMaking();
+        }
+    }
+
+    void strandRepaired(Strand strand) {
+        strands.threadedUp(strand);
+        if (making) {
+            feedProduct();
+            showMaking();
+        }
+    }
+
+    /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
+    void enter(LineState state) {
+        clock.enter(!scheduled && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
+    }
+
+    void tell(String what, String detail) {
+        if (world.log().isOn()) {
+            world.tell(line.name(), what, detail);
+        }
+    }
+
+    List<StoppageClock> stoppageClocks() {
+        List<StoppageClock> all = new ArrayList<>(stops.clocks());
+        strands.repairs().forEach(repair -> all.add(repair.clock()));
+        return all;
+    }
+
+    /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
+    boolean isStuck() {
+        boolean atRest = clock.state() == LineState.NO_ORDER || clock.state() == LineState.NOT_SCHEDULED;
+        boolean standsForNothing = overflowStopped && strands.areWindersReady();
+        return standsForNothing
+                || !making && !program.isRunning() && !overflowStopped && !atRest
+                || strands.isStuck(making);
+    }
+
+    /** A step begins after a wait for its crew; if it puts right a stoppage, the wait is that stoppage's. */
+    void stepBegins(long waitedTicks) {
+        stops.waited(waitedTicks);
+    }
+
+    /** All steps are over. */
+    void programEnds() {
+        condition.screwStopped(world.now());
+        afterProgram.run();
+    }
+
+    /** Mass of a metre of what runs to waste, where no strand is in the line to tell. */
+    double wasteKgPerM() {
+        return order.map(run -> run.order.product())
+                .or(condition::inScrew)
+                .map(product -> product.filament().kgPerM())
+                .orElse(1.0);
+    }
+}

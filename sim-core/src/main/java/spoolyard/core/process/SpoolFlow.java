@@ -1,0 +1,115 @@
+package spoolyard.core.process;
+
+import java.util.List;
+import spoolyard.core.plant.Finishing;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.RunResult.FlowResult;
+
+/** Follows the spools from winder or gate to pallet, in numbers. */
+final class SpoolFlow {
+    private final World world;
+    private final Finishing finishing;
+    private final List<OrderRun> orders;
+    private long made;
+    private long accepted;
+    private long packed;
+    private long surplus;
+    private long cartons;
+    private long pallets;
+    private long looseSpools;
+    private long inSystemTicks;
+    private double areaTicks;
+    private long last;
+
+    SpoolFlow(World world, List<OrderRun> orders) {
+        this.world = world;
+        this.finishing = world.plant().finishing();
+        this.orders = orders;
+    }
+
+    /** A good spool is off the winder. */
+    void made(Spool spool) {
+        book();
+        made++;
+        spool.madeTick = world.now();
+        orders.get(spool.order).spoolMade(world.now());
+    }
+
+    /** A spool has come through the gate. */
+    void accepted(Spool spool) {
+        book();
+        accepted++;
+        spool.madeTick = world.now();
+    }
+
+    /** A spool has passed the last station. */
+    void packed(Spool spool) {
+        book();
+        packed++;
+        inSystemTicks += world.now() - spool.madeTick;
+        if (spool.order == Spool.NONE) {
+            looseSpools++;
+            closeLooseCartons(cartonOf(spool.sizeKg));
+        } else {
+            packForOrder(orders.get(spool.order), spool.sizeKg);
+        }
+    }
+
+    private void packForOrder(OrderRun order, double sizeKg) {
+        if (!order.spoolPacked(world.now())) {
+            surplus++;
+            return;
+        }
+        if (order.isPacked() || order.packed() % cartonOf(sizeKg) == 0) {
+            closeCarton();
+        }
+    }
+
+    private void closeLooseCartons(int size) {
+        if (looseSpools >= size) {
+            looseSpools -= size;
+            closeCarton();
+        }
+    }
+
+    private void closeCarton() {
+        cartons++;
+        if (cartons % finishing.cartonsPerPallet() == 0) {
+            pallets++;
+        }
+    }
+
+    /** Spools to a carton; a size that the plant doesn't list is packed singly. */
+    private int cartonOf(double sizeKg) {
+        for (Finishing.CartonSize size : finishing.cartons()) {
+            if (size.spoolKg() == sizeKg) {
+                return size.spools();
+            }
+        }
+        return 1;
+    }
+
+    private void book() {
+        areaTicks += (double) inSystem() * (world.now() - last);
+        last = world.now();
+    }
+
+    long inSystem() {
+        return made + accepted - packed;
+    }
+
+    FlowResult result(long waiting, long inWork) {
+        book();
+        return new FlowResult(
+                made,
+                accepted,
+                packed,
+                waiting,
+                inWork,
+                surplus,
+                cartons,
+                pallets,
+                packed == 0 ? 0 : Ticks.toSeconds(inSystemTicks) / packed,
+                world.now() == 0 ? 0 : areaTicks / world.now());
+    }
+}

@@ -1,0 +1,227 @@
+package spoolyard.core.process;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.SetUpStep;
+import spoolyard.core.plant.Law;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
+import spoolyard.core.plant.StartStop;
+import spoolyard.core.plant.TaskKind;
+import spoolyard.core.policy.PurgeTable;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.random.Uniforms;
+import spoolyard.core.random.Variate;
+import spoolyard.core.record.LineState;
+import spoolyard.core.record.ScrapCause;
+
+/** Writes the list of steps that takes a line from its condition to making a product, and that which shuts it down. */
+final class StepPlanner {
+    private final World world;
+    private final Line line;
+    private final StartStop startStop;
+    private final ChangeoverRules rules;
+    private final PurgeTable purges;
+    private final Map<String, Variate> times = new LinkedHashMap<>();
+    private final Variate heatUp;
+    private final Variate soak;
+    private final Variate threadUp;
+    private final Variate stabilise;
+    private final Variate shutDown;
+    private final Variate approval;
+    private final Uniforms refusal;
+
+    StepPlanner(World world, Line line, PurgeTable purges) {
+        this.world = world;
+        this.line = line;
+        this.startStop = line.startStop();
+        this.rules = world.plant().changeovers();
+        this.purges = purges;
+        this.heatUp = variate(startStop.heatUpS(), "heat-up");
+        this.soak = variate(startStop.soakS(), "soak");
+        this.threadUp = variate(startStop.threadUpS(), "thread-up");
+        this.stabilise = variate(startStop.stabiliseS(), "stabilising");
+        this.shutDown = variate(startStop.shutDownS(), "shut-down");
+        this.approval = variate(rules.approval().durationS(), "colour approval");
+        this.refusal = world.streams().uniforms("line " + line.name() + " / colour refusal");
+    }
+
+    private Variate variate(Law law, String what) {
+        return world.streams().variate(law, "line " + line.name() + " / " + what);
+    }
+
+    /** Heating ahead of the working period. */
+    List<Step> preheat() {
+        return List.of(
+                Step.alone("heat up", LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
+                Step.alone("soak", LineState.STARTING, soak.nextTicks(), Step.Waste.NONE));
+    }
+
+    long drawShutDownTicks() {
+        return shutDown.nextTicks();
+    }
+
+    /** Orderly shut-down in a given time. */
+    List<Step> shutDown(long ticks) {
+        double massKg = startStop.shutDownHoldUps() * line.holdUpKg();
+        double kgPerS = ticks > 0 ? massKg / Ticks.toSeconds(ticks) : 0;
+        Step.Waste waste = new Step.Waste(kgPerS, ScrapCause.SHUT_DOWN, false);
+        return List.of(new Step(
+                "shut down", LineState.SHUTTING_DOWN, ticks, waste, startStop.crew(), TaskKind.SHUT_DOWN, false));
+    }
+
+    /** From the line's condition to making a product. */
+    List<Step> toMake(Product product, LineCondition condition) {
+        List<Step> steps = new ArrayList<>();
+        boolean cold = !condition.isHot();
+        if (cold) {
+            steps.addAll(preheat());
+        }
+        condition
+                .inScrew()
+                .filter(from -> !from.sameMelt(product))
+                .ifPresent(from -> changeover(steps, from, product, condition));
+        addStartUpPurge(steps, product, condition);
+        ScrapCause cause = condition.cause();
+        boolean forChangeover = cause == ScrapCause.POLYMER_PURGE;
+        if (!condition.isThreaded()) {
+            addThreadUps(steps, product, cause, forChangeover);
+        }
+        if (!condition.isStable()) {
+            Variate time = condition
+                    .unsettledBy()
+                    .flatMap(by -> by.stabiliseS().map(law -> named(law, by.name() + " / stabilising")))
+                    .orElse(stabilise);
+            Step step = Step.alone("stabilise", LineState.STARTING, time.nextTicks(), waste(product, cause, false));
+            steps.add(forChangeover ? step.inChangeover() : step);
+        }
+        condition
+                .inScrew()
+                .filter(from -> !sameColour(from, product))
+                .ifPresent(from -> addApprovals(steps, from, product));
+        return steps;
+    }
+
+    private static boolean sameColour(Product from, Product to) {
+        return from.colour().code().equals(to.colour().code())
+                && from.polymer().code().equals(to.polymer().code());
+    }
+
+    private void addStartUpPurge(List<Step> steps, Product product, LineCondition condition) {
+        double limitS = condition.inScrew().orElse(product).polymer().hotStandbyLimitS();
+        boolean stoodTooLong =
+                !condition.isThreaded() && Ticks.toSeconds(world.now() - condition.stoodSince()) > limitS;
+        double massKg = startStop.startUpHoldUps() * line.holdUpKg();
+        if ((condition.hasStaleMelt() || stoodTooLong) && massKg > 0) {
+            steps.add(purge("first melt", LineState.STARTING, massKg, product, ScrapCause.START_UP));
+        }
+    }
+
+    private void addThreadUps(List<Step> steps, Product product, ScrapCause cause, boolean forChangeover) {
+        for (int strand = 1; strand <= line.strands(); strand++) {
+            steps.add(new Step(
+                    "thread up",
+                    LineState.STARTING,
+                    threadUp.nextTicks(),
+                    waste(product, cause, false),
+                    startStop.crew(),
+                    TaskKind.THREAD_UP,
+                    forChangeover));
+        }
+    }
+
+    private void changeover(List<Step> steps, Product from, Product to, LineCondition condition) {
+        boolean polymerChanges = !from.polymer().code().equals(to.polymer().code());
+        boolean diameterChanges = from.diameterMm() != to.diameterMm();
+        if (!sameColour(from, to)) {
+            addSetUp(steps, "colour step ", rules.colourSteps());
+        }
+        if (polymerChanges) {
+            addPolymerChange(steps, from, to, condition);
+        }
+        if (diameterChanges) {
+            addSetUp(steps, "diameter step ", rules.diameterSteps());
+        }
+        double purgeKg = purges.purgeKg(line, from, to)
+                .orElseThrow(() -> new IllegalStateException(
+                        "line " + line.name() + ": no purge is known from " + from.label() + " to " + to.label()));
+        if (purgeKg > 0) {
+            steps.add(purge("purge", LineState.PURGING, purgeKg, to, ScrapCause.COLOUR_PURGE)
+                    .inChangeover());
+        }
+        if ((polymerChanges || diameterChanges) && rules.rethreadAfterPolymer() && condition.isThreaded()) {
+            condition.unthreaded(ScrapCause.POLYMER_PURGE);
+        }
+    }
+
+    private void addPolymerChange(List<Step> steps, Product from, Product to, LineCondition condition) {
+        if (condition.isHot()) {
+            double kelvin =
+                    Math.abs(to.polymer().meltTemperatureC() - from.polymer().meltTemperatureC());
+            long ticks = Ticks.ofSeconds(kelvin * rules.temperatureMoveS());
+            steps.add(Step.alone("temperature", LineState.SET_UP, ticks, Step.Waste.NONE)
+                    .inChangeover());
+        }
+        addSetUp(steps, "polymer step ", rules.polymerSteps());
+        double compoundKg = rules.compoundHoldUps() * line.holdUpKg();
+        if (compoundKg > 0) {
+            steps.add(purge("purge compound", LineState.PURGING, compoundKg, to, ScrapCause.POLYMER_PURGE)
+                    .inChangeover());
+        }
+    }
+
+    private void addSetUp(List<Step> steps, String kind, List<SetUpStep> descriptions) {
+        for (SetUpStep step : descriptions) {
+            long ticks = named(step.durationS(), kind + step.name()).nextTicks();
+            steps.add(new Step(
+                    step.name(), LineState.SET_UP, ticks, Step.Waste.NONE, step.crew(), TaskKind.SET_UP, true));
+        }
+    }
+
+    /** Judges the colour; each refusal costs a further purge and another judgement. */
+    private void addApprovals(List<Step> steps, Product from, Product to) {
+        ChangeoverRules.Approval how = rules.approval();
+        if (how.crew().isNobody() && how.durationS().mean() == 0) {
+            return;
+        }
+        double extraKg = how.extraPurgeShare() * purges.purgeKg(line, from, to).orElse(0);
+        addApproval(steps, to);
+        while (refusal.next() < how.refusalProbability()) {
+            steps.add(purge("purge again", LineState.PURGING, extraKg, to, ScrapCause.APPROVAL)
+                    .inChangeover());
+            addApproval(steps, to);
+        }
+    }
+
+    private void addApproval(List<Step> steps, Product to) {
+        steps.add(new Step(
+                "colour approval",
+                LineState.APPROVAL,
+                approval.nextTicks(),
+                waste(to, ScrapCause.APPROVAL, true),
+                rules.approval().crew(),
+                TaskKind.APPROVAL,
+                true));
+    }
+
+    private Step purge(String name, LineState state, double massKg, Product product, ScrapCause cause) {
+        long ticks = Ticks.ofSeconds(massKg / kgPerS(product));
+        Step.Waste waste = new Step.Waste(ticks > 0 ? massKg / Ticks.toSeconds(ticks) : 0, cause, false);
+        return Step.alone(name, state, ticks, waste);
+    }
+
+    private Step.Waste waste(Product product, ScrapCause cause, boolean alsoWhileWaiting) {
+        return new Step.Waste(kgPerS(product), cause, alsoWhileWaiting);
+    }
+
+    private double kgPerS(Product product) {
+        return line.rateKgPerH(product) / 3600;
+    }
+
+    private Variate named(Law law, String what) {
+        return times.computeIfAbsent(what, key -> variate(law, key));
+    }
+}

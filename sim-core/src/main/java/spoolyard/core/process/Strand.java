@@ -1,0 +1,340 @@
+package spoolyard.core.process;
+
+import spoolyard.core.engine.Phase;
+import spoolyard.core.engine.TimedEvent;
+import spoolyard.core.plant.OverflowPolicy;
+import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.OverflowCause;
+import spoolyard.core.record.ScrapCause;
+
+/**
+ * One strand from die to spool. Lengths are piecewise linear in time: one event stands at the next instant at which a
+ * slope changes (spool full, accumulator home, accumulator at its slow-down level or full).
+ *
+ * <p>The accumulator level counts from its home position. All metres are those of the product on the line.
+ */
+final class Strand {
+    /** Below this, a length is a rounding of the clock: a strand at 5 m/s moves 5 micrometres in a tick. */
+    private static final double SLACK_M = 1e-5;
+
+    private enum Feed {
+        STOPPED,
+        PRODUCT,
+        WASTE
+    }
+
+    private enum Winding {
+        STANDING,
+        FOLLOWING,
+        CATCHING_UP
+    }
+
+    private enum Crossing {
+        NONE,
+        SPOOL_FULL,
+        HOME,
+        SLOW_LEVEL,
+        CAPACITY
+    }
+
+    private final World world;
+    private final LineProcess line;
+    private final LineLedger ledger;
+    private final double roomM;
+    private final double slowLevelM;
+    private final double catchUpMPerS;
+    private final TimedEvent crossing;
+
+    private Spindle spindle;
+    private Feed feed = Feed.STOPPED;
+    private ScrapCause wasteCause = ScrapCause.START_UP;
+    private Winding winding = Winding.STANDING;
+    private Crossing next = Crossing.NONE;
+    private OverflowCause overflow;
+    private boolean slowing;
+    private long last;
+    private double kgPerM;
+    private double targetM;
+    private double dieMPerS;
+    private double keptShare = 1;
+    private double levelM;
+    private double woundM;
+    private double heldKg;
+
+    Strand(World world, LineProcess line, LineLedger ledger, String name) {
+        this.world = world;
+        this.line = line;
+        this.ledger = ledger;
+        this.roomM = line.description().accumulator().roomM();
+        this.slowLevelM = line.description().overflow() instanceof OverflowPolicy.Slow slow
+                ? slow.fromLevelShare() * roomM
+                : Double.POSITIVE_INFINITY;
+        this.catchUpMPerS = line.description().winder().maxSpeedMPerS();
+        this.crossing = new TimedEvent(world.engine(), Phase.FINISH) {
+            @Override
+            protected void happen() {
+                cross();
+            }
+
+            @Override
+            public String toString() {
+                return name + " level crossing";
+            }
+        };
+    }
+
+    void attach(Spindle itsSpindle) {
+        spindle = itsSpindle;
+    }
+
+    /** Takes up a new product; only when nothing of the old one is left in the accumulator or on the spool. */
+    void setUp(Product product, double overlength) {
+        advance();
+        if (levelM + woundM > 0) {
+            throw new IllegalStateException("strand of line "
+                    + line.description().name() + " still holds " + (levelM + woundM) + " m of the product before.");
+        }
+        kgPerM = product.filament().kgPerM();
+        targetM = product.spoolKg() * (1 + overlength) / kgPerM;
+    }
+
+    /** Product at a speed, of which a share is cut out as scrap (while slowed). */
+    void feedProduct(double mPerS, double scrapShare) {
+        advance();
+        feed = Feed.PRODUCT;
+        dieMPerS = mPerS;
+        keptShare = 1 - scrapShare;
+        if (winding == Winding.STANDING && spindle.isReady()) {
+            beginWinding();
+        }
+        plan();
+    }
+
+    /** All that passes the die is scrap. */
+    void feedWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
+        advance();
+        feed = Feed.WASTE;
+        if (levelM + woundM == 0) {
+            kgPerM = kgPerMetre;
+        }
+        dieMPerS = kgPerS / kgPerM;
+        wasteCause = cause;
+        plan();
+    }
+
+    void stopFeed() {
+        advance();
+        feed = Feed.STOPPED;
+        dieMPerS = 0;
+        plan();
+    }
+
+    /** Cuts the strand: what is in the accumulator and on the part spool is scrap. A spool full to the tick is saved. */
+    void cut(ScrapCause cause) {
+        advance();
+        if (winding != Winding.STANDING && woundM >= targetM - SLACK_M) {
+            fillSpool();
+        }
+        ledger.scrap(cause, (levelM + woundM) * kgPerM);
+        levelM = 0;
+        woundM = 0;
+        winding = Winding.STANDING;
+        endOverflow();
+        plan();
+    }
+
+    /** The spindle has an empty spool and may turn. */
+    void winderReady() {
+        advance();
+        line.winderReady();
+        if (winding == Winding.STANDING && (feed == Feed.PRODUCT || levelM > 0)) {
+            beginWinding();
+        }
+        plan();
+    }
+
+    /** A full spool has left the spindle's crew: good ones to the rack, others to scrap. */
+    void takenOff(Spool spool) {
+        heldKg -= spool.massKg;
+        line.takenOff(spool);
+    }
+
+    /** Somebody has arrived at, or left, the swap: what holds it has changed. */
+    void holdUpChanged() {
+        if (overflow != null) {
+            advance();
+            overflow = spindle.holdUp();
+        }
+    }
+
+    boolean isOnProduct() {
+        return feed == Feed.PRODUCT;
+    }
+
+    boolean isStanding() {
+        return winding == Winding.STANDING;
+    }
+
+    boolean isWinderReady() {
+        return spindle.isReady();
+    }
+
+    boolean isSlowing() {
+        return slowing;
+    }
+
+    double inProcessKg() {
+        return (levelM + woundM) * kgPerM + heldKg;
+    }
+
+    double levelM() {
+        return levelM;
+    }
+
+    /** Adds to the level out of thin air: for tests that prove the balance checks. */
+    void plantDefect(double metres) {
+        levelM += metres;
+    }
+
+    /** Books all flows up to now. */
+    void advance() {
+        long now = world.now();
+        if (now == last) {
+            return;
+        }
+        double seconds = Ticks.toSeconds(now - last);
+        last = now;
+        double woundNowM = windMPerS() * seconds;
+        double inNowM = inflowMPerS() * seconds;
+        if (feed != Feed.STOPPED) {
+            bookFeed(dieMPerS * seconds, inNowM);
+        }
+        levelM += inNowM - woundNowM;
+        woundM += woundNowM;
+        ledger.peakLevelM = Math.max(ledger.peakLevelM, levelM);
+    }
+
+    private void bookFeed(double fedM, double inM) {
+        ledger.fedKg += fedM * kgPerM;
+        if (feed == Feed.WASTE) {
+            ledger.scrap(wasteCause, fedM * kgPerM);
+        } else if (overflow != null) {
+            ledger.scrap(ScrapCause.OVERFLOW, fedM * kgPerM);
+            ledger.overflowM[overflow.ordinal()] += fedM;
+        } else if (fedM > inM) {
+            ledger.scrap(ScrapCause.SLOWED, (fedM - inM) * kgPerM);
+        }
+    }
+
+    private double inflowMPerS() {
+        return feed == Feed.PRODUCT && overflow == null ? dieMPerS * keptShare : 0;
+    }
+
+    private double windMPerS() {
+        return switch (winding) {
+            case STANDING -> 0;
+            case FOLLOWING -> inflowMPerS();
+            case CATCHING_UP -> catchUpMPerS;
+        };
+    }
+
+    private void beginWinding() {
+        if (levelM > SLACK_M) {
+            winding = Winding.CATCHING_UP;
+        } else {
+            comeHome();
+        }
+        endOverflow();
+    }
+
+    private void endOverflow() {
+        overflow = null;
+        if (slowing) {
+            slowing = false;
+            line.slowingChanged();
+        }
+    }
+
+    private void plan() {
+        double seconds = Double.POSITIVE_INFINITY;
+        next = Crossing.NONE;
+        if (winding == Winding.STANDING) {
+            double inflow = inflowMPerS();
+            if (inflow > 0) {
+                boolean slowFirst = !slowing && levelM < slowLevelM && slowLevelM < roomM;
+                next = slowFirst ? Crossing.SLOW_LEVEL : Crossing.CAPACITY;
+                seconds = ((slowFirst ? slowLevelM : roomM) - levelM) / inflow;
+            }
+        } else {
+            seconds = planWinding();
+        }
+        if (next == Crossing.NONE) {
+            crossing.cancel();
+        } else {
+            crossing.moveTo(world.now() + Ticks.ofSeconds(Math.max(0, seconds)));
+        }
+    }
+
+    private double planWinding() {
+        double wind = windMPerS();
+        if (wind <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        next = Crossing.SPOOL_FULL;
+        double toFull = (targetM - woundM) / wind;
+        double drain = wind - inflowMPerS();
+        if (winding == Winding.CATCHING_UP && drain > 0 && levelM / drain < toFull) {
+            next = Crossing.HOME;
+            return levelM / drain;
+        }
+        return toFull;
+    }
+
+    private void cross() {
+        advance();
+        switch (next) {
+            case SPOOL_FULL -> {
+                fillSpool();
+                line.spoolFilled();
+            }
+            case HOME -> comeHome();
+            case SLOW_LEVEL -> {
+                slowing = true;
+                line.slowingChanged();
+            }
+            case CAPACITY -> overflow();
+            case NONE -> throw new IllegalStateException("a level crossing happened that nobody planned");
+        }
+        plan();
+    }
+
+    /** The accumulator is at home but for the rounding of the clock, which goes on the spool. */
+    private void comeHome() {
+        winding = Winding.FOLLOWING;
+        woundM += levelM;
+        levelM = 0;
+    }
+
+    private void fillSpool() {
+        winding = Winding.STANDING;
+        double massKg = woundM * kgPerM;
+        woundM = 0;
+        heldKg += massKg;
+        ledger.swaps++;
+        spindle.spoolFull(line.newSpool(this, massKg));
+    }
+
+    private void overflow() {
+        OverflowCause cause = spindle.holdUp();
+        ledger.overflows[cause.ordinal()]++;
+        if (line.description().overflow() instanceof OverflowPolicy.Stop) {
+            line.overflowStop();
+        } else {
+            overflow = cause;
+        }
+        if (world.log().isOn()) {
+            world.tell(line.description().name(), "accumulator full", cause.label());
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package spoolyard.core.process;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
+import spoolyard.core.plant.Stoppage;
+import spoolyard.core.plant.Winder;
+import spoolyard.core.record.ScrapCause;
+
+/** The strands of a line with their winders and repairs, fed in equal shares. */
+final class StrandGroup {
+    private final World world;
+    private final LineProcess process;
+    private final Floor floor;
+    private final List<Strand> strands = new ArrayList<>();
+    private final List<AbstractSpindle> spindles = new ArrayList<>();
+    private final List<StrandRepair> repairs = new ArrayList<>();
+    private final boolean[] freshlyThreaded;
+
+    StrandGroup(World world, LineProcess process, Floor floor) {
+        this.world = world;
+        this.process = process;
+        this.floor = floor;
+        Line line = process.description();
+        this.freshlyThreaded = new boolean[line.strands()];
+        for (int number = 1; number <= line.strands(); number++) {
+            add("line " + line.name() + " / strand " + number);
+        }
+    }
+
+    private void add(String name) {
+        Line line = process.description();
+        Strand strand = new Strand(world, process, process.ledger(), name);
+        AbstractSpindle spindle = line.winder() instanceof Winder.Manual
+                ? new ManualSpindle(world, floor.desk(), floor.rack(), process, strand, name)
+                : new TwoPositionSpindle(world, floor.desk(), floor.rack(), process, strand, name);
+        strand.attach(spindle);
+        strands.add(strand);
+        spindles.add(spindle);
+        for (Stoppage cause : line.stoppages()) {
+            if (cause.scope() == Stoppage.Scope.STRAND) {
+                repairs.add(new StrandRepair(world, floor.desk(), process, strand, name, cause));
+            }
+        }
+    }
+
+    List<Strand> strands() {
+        return strands;
+    }
+
+    List<AbstractSpindle> spindles() {
+        return spindles;
+    }
+
+    List<StrandRepair> repairs() {
+        return repairs;
+    }
+
+    void setUp(Product product, double overlength) {
+        for (Strand strand : strands) {
+            strand.setUp(product, overlength);
+        }
+    }
+
+    /** Product on all strands that are not being repaired. */
+    void feedProduct(double kgPerS, double kgPerM, double scrapShare) {
+        for (Strand strand : strands) {
+            if (!isUnderRepair(strand)) {
+                strand.feedProduct(kgPerS / strands.size() / kgPerM, scrapShare);
+            }
+        }
+    }
+
+    void feedWaste(Step.Waste waste, double kgPerM) {
+        for (Strand strand : strands) {
+            if (waste.kgPerS() > 0) {
+                strand.feedWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
+            } else {
+                strand.stopFeed();
+            }
+        }
+    }
+
+    void stopFeed() {
+        strands.forEach(Strand::stopFeed);
+    }
+
+    /** Cuts all strands and gives up their repairs. */
+    void cut(ScrapCause cause) {
+        repairs.forEach(StrandRepair::abort);
+        strands.forEach(strand -> strand.cut(cause));
+    }
+
+    void advance() {
+        for (Strand strand : strands) {
+            strand.advance();
+        }
+    }
+
+    /** Sets the clocks of the strands' stoppages. */
+    void setClocks(boolean making, double kgPerS) {
+        for (StrandRepair repair : repairs) {
+            boolean onProduct = making && repair.strand().isOnProduct();
+            repair.clock().station(onProduct, kgPerS / strands.size());
+        }
+    }
+
+    void threadedUp() {
+        Arrays.fill(freshlyThreaded, true);
+    }
+
+    void threadedUp(Strand strand) {
+        freshlyThreaded[strands.indexOf(strand)] = true;
+    }
+
+    /** Whether a spool is the first of its strand after a thread-up; asking settles it. */
+    boolean isFirstAfterThreadUp(Strand strand) {
+        int number = strands.indexOf(strand);
+        boolean first = freshlyThreaded[number];
+        freshlyThreaded[number] = false;
+        return first;
+    }
+
+    boolean isAnyOnProduct() {
+        for (Strand strand : strands) {
+            if (strand.isOnProduct()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean isAnySlowing() {
+        for (Strand strand : strands) {
+            if (strand.isSlowing()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean isAnyRepairAttended() {
+        for (StrandRepair repair : repairs) {
+            if (repair.isAttended()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean areWindersReady() {
+        for (AbstractSpindle spindle : spindles) {
+            if (!spindle.isReady()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean isUnderRepair(Strand strand) {
+        for (StrandRepair repair : repairs) {
+            if (repair.strand() == strand && repair.isRunning()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a strand stands with an empty spool on although it is fed, or is not fed although it is whole. */
+    boolean isStuck(boolean making) {
+        for (Strand strand : strands) {
+            boolean fed = strand.isOnProduct();
+            if (making && !fed && !isUnderRepair(strand) || fed && strand.isStanding() && strand.isWinderReady()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

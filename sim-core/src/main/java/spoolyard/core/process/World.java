@@ -1,0 +1,24 @@
+package spoolyard.core.process;
+
+import spoolyard.core.engine.Engine;
+import spoolyard.core.plant.Plant;
+import spoolyard.core.random.Streams;
+import spoolyard.core.record.EventLog;
+
+/**
+ * What every part of a run shares.
+ *
+ * @param plant the description
+ * @param engine the clock and calendar
+ * @param streams random streams by name
+ * @param log where to tell events
+ */
+record World(Plant plant, Engine engine, Streams streams, EventLog log) {
+    long now() {
+        return engine.now();
+    }
+
+    void tell(String station, String what, String detail) {
+        log.tell(engine.now(), station, what, detail);
+    }
+}

@@ -1,0 +1,6 @@
+package spoolyard.core.architecture.planted.random;
+
+import umontreal.ssj.simevents.Event;
+
+/** Breaks: random numbers know no events. */
+public record Dice(Event event) {}

@@ -1,0 +1,185 @@
+package spoolyard.core.process;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import spoolyard.core.plant.Break;
+import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.Crew;
+import spoolyard.core.plant.CrewNeed;
+import spoolyard.core.plant.DispatchRule;
+import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.Finishing;
+import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Law;
+import spoolyard.core.plant.OverflowPolicy;
+import spoolyard.core.plant.Place;
+import spoolyard.core.plant.Product;
+import spoolyard.core.plant.Role;
+import spoolyard.core.plant.Shift;
+import spoolyard.core.plant.StartStop;
+import spoolyard.core.plant.Stoppage;
+import spoolyard.core.plant.TaskKind;
+import spoolyard.core.plant.Window;
+
+/** Small plants of every kind, from a seed: short of crew, of rack, of accumulator, with all causes and policies. */
+final class RandomPlants {
+    private static final CrewNeed FITTER = new CrewNeed(List.of("fitter", "operator"));
+    private final Random random;
+    private final PlantSketch sketch = new PlantSketch();
+
+    private RandomPlants(long seed) {
+        this.random = new Random(seed);
+    }
+
+    static PlantSketch of(long seed) {
+        return new RandomPlants(seed).build();
+    }
+
+    private PlantSketch build() {
+        sketch.hours = 30;
+        sketch.lineCount = 1 + random.nextInt(3);
+        sketch.strands = 1 + random.nextInt(3);
+        sketch.capacityM = pick(0.0, 5.0, 30.0, 60.0);
+        sketch.twoPosition = random.nextBoolean();
+        sketch.stopTimeS = pick(new Law.Fixed(18), new Law.Lognormal(25, 0.6), new Law.Exponential(30), Law.ZERO);
+        sketch.finishTimeS = pick(new Law.Fixed(32), new Law.Triangular(10, 30, 90), Law.ZERO);
+        sketch.overflow =
+                pick(new OverflowPolicy.Waste(), new OverflowPolicy.Stop(), new OverflowPolicy.Slow(0.7, 0.6, 0.3));
+        sketch.defects = pick(0.0, 0.1);
+        sketch.runningAtStart = random.nextBoolean();
+        sketch.rackPlaces = 1 + random.nextInt(30);
+        sketch.rule = pick(DispatchRule.DUE_DATE_FIRST, DispatchRule.LIGHTEST_NEXT, DispatchRule.LEAST_PURGE_NEXT);
+        people();
+        starts();
+        stoppages();
+        finishing();
+        Product small = new Product(PlantSketch.PLA, PlantSketch.BLACK, 1.75, 0.25);
+        for (int i = 0; i < 12; i++) {
+            sketch.order("SO-" + i, pick(PlantSketch.WHITE_PLA, PlantSketch.BLACK_PLA, small), 5 + random.nextInt(40));
+        }
+        return sketch;
+    }
+
+    private void people() {
+        sketch.roles = List.of(
+                new Role(
+                        "operator",
+                        random.nextBoolean() ? List.of() : List.of(List.of("L1"), List.of("L2", "L3")),
+                        random.nextBoolean(),
+                        List.of(),
+                        List.of()),
+                new Role("fitter", List.of(), false, List.of(TaskKind.STOPPAGE), List.of("operator")));
+        sketch.walkingSpeedMPerS = pick(1.2, Double.POSITIVE_INFINITY);
+        sketch.endOfShift = pick(Crew.EndOfShift.FINISH_TASK, Crew.EndOfShift.HAND_OVER);
+        Break rest =
+                new Break(PlantSketch.ticks(7200), PlantSketch.ticks(1200), random.nextBoolean(), random.nextBoolean());
+        for (int i = 0; i < 4; i++) {
+            long start = PlantSketch.ticks(i * 8 * 3600.0) - PlantSketch.ticks(7200);
+            List<Integer> heads = List.of(random.nextInt(4), random.nextInt(3));
+            sketch.shifts.add(new Shift(
+                    i % 2 == 0 ? "D" : "N",
+                    start,
+                    start + PlantSketch.ticks(8 * 3600),
+                    heads,
+                    List.of(rest),
+                    PlantSketch.ticks(600),
+                    random.nextBoolean(),
+                    pick(1.0, 1.08)));
+        }
+    }
+
+    private void starts() {
+        sketch.startStop = new StartStop(
+                new Law.Triangular(600, 1000, 1500),
+                new Law.Fixed(300),
+                pick(new Law.Fixed(300), Law.ZERO),
+                new Law.Fixed(200),
+                1,
+                new Law.Fixed(900),
+                2,
+                pick(EndOfPeriod.SHUT_DOWN, EndOfPeriod.HOT_STANDBY, EndOfPeriod.RUN_ON),
+                pick(0.0, 1800.0),
+                pick(PlantSketch.OPERATOR, CrewNeed.NOBODY));
+        if (random.nextBoolean()) {
+            sketch.periods.add(new Window("day 1", PlantSketch.ticks(3600), PlantSketch.ticks(14 * 3600)));
+            sketch.periods.add(new Window("day 2", PlantSketch.ticks(20 * 3600), PlantSketch.ticks(40 * 3600)));
+        }
+        if (random.nextBoolean()) {
+            sketch.plannedStops.add(new Window("maintenance", PlantSketch.ticks(9000), PlantSketch.ticks(15000)));
+        }
+        ChangeoverRules rules = sketch.changeovers;
+        sketch.changeovers = new ChangeoverRules(
+                rules.measured(),
+                rules.formula(),
+                List.of(new ChangeoverRules.SetUpStep("feeder", new Law.Fixed(300), FITTER)),
+                List.of(),
+                List.of(),
+                0,
+                0,
+                true,
+                new ChangeoverRules.Approval(new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5));
+    }
+
+    private void stoppages() {
+        List<Stoppage> causes = new ArrayList<>();
+        causes.add(stoppage("strand break", Stoppage.Scope.STRAND, Stoppage.Clock.RUNNING_TIME, 5000));
+        causes.add(stoppage("breakdown", Stoppage.Scope.STATION, Stoppage.Clock.RUNNING_TIME, 9000));
+        causes.add(stoppage("minor stop", Stoppage.Scope.STATION, Stoppage.Clock.CALENDAR_TIME, 7000));
+        causes.add(stoppage("screen", Stoppage.Scope.STATION, Stoppage.Clock.MASS, 40));
+        sketch.stoppages = causes;
+    }
+
+    private Stoppage stoppage(String name, Stoppage.Scope scope, Stoppage.Clock clock, double mean) {
+        return new Stoppage(
+                name,
+                scope,
+                clock,
+                new Law.Exponential(mean),
+                new Law.Lognormal(300, 0.8),
+                pick(FITTER, PlantSketch.OPERATOR, CrewNeed.NOBODY),
+                pick(Stoppage.Effect.STOPS, Stoppage.Effect.RUNS_TO_WASTE),
+                pick(Stoppage.Restart.values()),
+                random.nextBoolean() ? Optional.of(new Law.Fixed(100)) : Optional.empty(),
+                random.nextBoolean(),
+                random.nextBoolean());
+    }
+
+    private void finishing() {
+        List<Window> open = random.nextBoolean()
+                ? List.of(new Window("all", 0, PlantSketch.ticks(200 * 3600)))
+                : List.of(
+                        new Window("early", 0, PlantSketch.ticks(20000)),
+                        new Window("late", PlantSketch.ticks(60000), PlantSketch.ticks(90000)));
+        Stoppage jam = stoppage("jam", Stoppage.Scope.STATION, pick(Stoppage.Clock.values()), 3000);
+        sketch.stations.add(station("sealing", TaskKind.SEALING, 2, CrewNeed.NOBODY, open, List.of(jam)));
+        sketch.stations.add(station(
+                "packing", TaskKind.PACKING, 1, pick(PlantSketch.OPERATOR, CrewNeed.NOBODY), open, List.of(jam)));
+        if (random.nextBoolean()) {
+            sketch.inbound.add(new Finishing.Inbound("toll", new Law.Exponential(200), 1));
+        }
+    }
+
+    private FinishingStation station(
+            String name, TaskKind kind, int batch, CrewNeed crew, List<Window> open, List<Stoppage> stoppages) {
+        return new FinishingStation(
+                name,
+                kind,
+                1 + random.nextInt(2),
+                List.of(
+                        new FinishingStation.Cycle(0.5, 1, new Law.Fixed(40)),
+                        new FinishingStation.Cycle(Double.POSITIVE_INFINITY, batch, new Law.Lognormal(60, 0.3))),
+                crew,
+                open,
+                1 + random.nextInt(30),
+                pick(0.0, 0.2),
+                stoppages,
+                new Place(10, 5));
+    }
+
+    @SafeVarargs
+    private <T> T pick(T... choices) {
+        return choices[random.nextInt(choices.length)];
+    }
+}
