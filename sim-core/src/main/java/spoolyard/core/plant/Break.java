@@ -6,6 +6,6 @@ package spoolyard.core.plant;
  * @param offsetTicks begin after the start of the shift (for the first person if staggered), ticks
  * @param lengthTicks length, ticks
  * @param staggered true: one person of a role after the other; false: all together
- * @param relieved true: roles that relieve others stand in meanwhile
+ * @param relieved true: roles that relieve others stand in meanwhile, and take their own break after them
  */
 public record Break(long offsetTicks, long lengthTicks, boolean staggered, boolean relieved) {}

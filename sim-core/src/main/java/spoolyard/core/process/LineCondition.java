@@ -8,6 +8,7 @@ import spoolyard.core.record.ScrapCause;
 /** What a line must go through before it can make product: its heat, its strands, and what its screw holds. */
 final class LineCondition {
     private boolean hot;
+    private boolean staleMelt;
     private boolean threaded;
     private boolean stable;
     private Optional<Product> inScrew;
@@ -17,6 +18,7 @@ final class LineCondition {
 
     LineCondition(boolean running, Optional<Product> inScrew) {
         this.hot = running;
+        this.staleMelt = !running;
         this.threaded = running;
         this.stable = running;
         this.inScrew = inScrew;
@@ -24,6 +26,11 @@ final class LineCondition {
 
     boolean isHot() {
         return hot;
+    }
+
+    /** Whether the melt has been cold since it last made product, so that the first of it is scrap. */
+    boolean hasStaleMelt() {
+        return staleMelt;
     }
 
     boolean isThreaded() {
@@ -72,6 +79,7 @@ final class LineCondition {
 
     void cooled() {
         hot = false;
+        staleMelt = true;
         unthreaded(ScrapCause.START_UP);
     }
 
@@ -90,6 +98,7 @@ final class LineCondition {
 
     void settled() {
         hot = true;
+        staleMelt = false;
         threaded = true;
         stable = true;
         unsettledBy = Optional.empty();

@@ -1,6 +1,5 @@
 package spoolyard.core.process;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Product;
-import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
@@ -18,7 +16,7 @@ import spoolyard.core.record.RunResult.ChangeoverResult;
 import spoolyard.core.record.ScrapCause;
 
 /** A line as it runs: which order it makes, and what it must go through to make it. */
-final class LineProcess implements Struck {
+final class LineProcess {
     private final World world;
     private final Line line;
     private final int index;
@@ -30,13 +28,10 @@ final class LineProcess implements Struck {
     private final Program program;
     private final ChangeoverLog changeovers;
     private final StrandGroup strands;
-    private final List<StoppageClock> causes = new ArrayList<>();
-    private final ArrayDeque<StoppageClock> pending = new ArrayDeque<>();
+    private final LineStops stops;
     private final Uniforms defects;
     private Optional<OrderRun> order = Optional.empty();
     private Optional<Product> onStrands = Optional.empty();
-    private Optional<StoppageClock> standing = Optional.empty();
-    private Optional<Window> plannedStop = Optional.empty();
     private Runnable afterProgram = () -> {};
     private double kgPerS;
     private boolean making;
@@ -63,11 +58,7 @@ final class LineProcess implements Struck {
                 line.place(),
                 "line " + line.name());
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
-        for (Stoppage cause : line.stoppages()) {
-            if (cause.scope() == Stoppage.Scope.STATION) {
-                causes.add(new StoppageClock(world, cause, "line " + line.name(), this));
-            }
-        }
+        this.stops = new LineStops(world, this, condition);
     }
 
     Line description() {
@@ -88,6 +79,20 @@ final class LineProcess implements Struck {
 
     List<AbstractSpindle> spindles() {
         return strands.spindles();
+    }
+
+    boolean isMaking() {
+        return making;
+    }
+
+    /** Hot, with no order it may make. */
+    boolean isIdle() {
+        return clock.state() == LineState.NO_ORDER;
+    }
+
+    /** Rate of the product at full speed. */
+    double kgPerS() {
+        return kgPerS;
     }
 
     LineClock clock() {
@@ -126,14 +131,16 @@ final class LineProcess implements Struck {
     void periodBegins() {
         scheduled = true;
         closing = false;
-        if (!making && !program.isRunning() && !overflowStopped) {
+        if (program.isWaiting()) {
+            enter(LineState.WAITING_FOR_CREW);
+        } else if (!making && !program.isRunning() && !overflowStopped) {
             decide();
         }
     }
 
     void shutDown(long ticks) {
         closing = true;
-        if (standing.isPresent() || plannedStop.isPresent()) {
+        if (stops.isUnderWay()) {
             return;
         }
         if (condition.isHot() || program.isRunning()) {
@@ -148,19 +155,16 @@ final class LineProcess implements Struck {
         scheduled = false;
         EndOfPeriod policy = line.startStop().endOfPeriod();
         boolean atWork = making || program.isRunning() || overflowStopped;
-        if (standing.isPresent() || plannedStop.isPresent() || policy == EndOfPeriod.RUN_ON && atWork) {
-            return;
+        if (stops.isUnderWay() || policy == EndOfPeriod.RUN_ON && atWork) {
+            enter(clock.state());
+        } else {
+            goOff();
         }
-        goOff();
     }
 
     void plannedStop(Window window) {
-        boolean off = !making && !program.isRunning() && clock.state() == LineState.NOT_SCHEDULED;
-        if (off) {
-            return;
-        }
-        plannedStop = Optional.of(window);
-        if (!program.isRunning()) {
+        stops.windowOpens(window);
+        if (making || overflowStopped || isIdle()) {
             halt(ScrapCause.SHORT_SPOOL);
             decide();
         }
@@ -169,7 +173,7 @@ final class LineProcess implements Struck {
     // ------------------------------------------------------------------ orders
 
     void orderReleased() {
-        if (clock.state() == LineState.NO_ORDER) {
+        if (isIdle()) {
             decide();
         }
     }
@@ -193,14 +197,14 @@ final class LineProcess implements Struck {
     void spoolFilled() {
         if (order.filter(OrderRun::isFilled).isPresent()) {
             orderFilled();
-        } else if (!pending.isEmpty()) {
-            interrupt(pending.remove());
+        } else {
+            stops.beginPending();
         }
     }
 
     private void orderFilled() {
         Optional<OrderRun> next = takeNext();
-        boolean goesOn = pending.isEmpty()
+        boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
                         .filter(product -> onStrands.filter(product::equals).isPresent())
                         .isPresent();
@@ -231,14 +235,11 @@ final class LineProcess implements Struck {
 
     // ------------------------------------------------------------------ what to do next
 
-    private void decide() {
-        if (plannedStop.isPresent()) {
-            runPlannedStop(plannedStop.get());
-        } else if (closing || !scheduled) {
+    /** What to do now that the line is neither making nor in a program. */
+    void decide() {
+        if (closing || !scheduled) {
             goOff();
-        } else if (!pending.isEmpty()) {
-            interrupt(pending.remove());
-        } else {
+        } else if (!stops.beginWindow() && !stops.beginPending()) {
             if (order.isEmpty()) {
                 order = takeNext();
             }
@@ -297,7 +298,7 @@ final class LineProcess implements Struck {
     }
 
     /** Takes the line out of making and out of any program; what is on the strands is scrap. */
-    private void halt(ScrapCause cause) {
+    void halt(ScrapCause cause) {
         program.abort();
         overflowStopped = false;
         stopMaking();
@@ -305,7 +306,8 @@ final class LineProcess implements Struck {
         onStrands = Optional.empty();
     }
 
-    private void stopMaking() {
+    /** Stops the screw; what is on the strands stays. */
+    void stopMaking() {
         if (making) {
             making = false;
             condition.screwStopped(world.now());
@@ -314,7 +316,8 @@ final class LineProcess implements Struck {
         setClocks();
     }
 
-    private void run(List<Step> steps, Runnable then) {
+    /** Takes the line through steps, then does the rest. */
+    void run(List<Step> steps, Runnable then) {
         afterProgram = then;
         program.run(steps);
     }
@@ -350,15 +353,13 @@ final class LineProcess implements Struck {
         if (strands.isAnyOnProduct()) {
             clock.enter(slowed ? LineState.SLOWED : LineState.RUNNING);
         } else {
-            clock.enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
+            enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
         }
     }
 
     private void setClocks() {
         double share = clock.speedShare();
-        for (StoppageClock cause : causes) {
-            cause.station(making, kgPerS * share);
-        }
+        stops.setClocks(making, kgPerS * share);
         strands.setClocks(making, kgPerS * share);
     }
 
@@ -383,61 +384,6 @@ final class LineProcess implements Struck {
     }
 
     // ------------------------------------------------------------------ stoppages
-
-    @Override
-    public void struckBy(StoppageClock cause) {
-        tell("stoppage", cause.cause().name());
-        if (making ? !cause.cause().beginsAtFullSpool() : clock.state() == LineState.NO_ORDER) {
-            interrupt(cause);
-        } else {
-            pending.add(cause);
-        }
-    }
-
-    private void interrupt(StoppageClock cause) {
-        cause.takenUp();
-        Stoppage stoppage = cause.cause();
-        if (stoppage.restart() == Stoppage.Restart.NONE) {
-            stopMaking();
-        } else {
-            halt(ScrapCause.SHORT_SPOOL);
-            switch (stoppage.restart()) {
-                case STABILISE -> condition.unstable(ScrapCause.STOPPAGE, Optional.of(stoppage));
-                case THREAD_UP -> {
-                    condition.unthreaded(ScrapCause.STOPPAGE);
-                    condition.unstable(ScrapCause.STOPPAGE, Optional.of(stoppage));
-                }
-                case COLD_START, NONE -> condition.cooled();
-            }
-        }
-        standing = Optional.of(cause);
-        boolean runs = stoppage.effect() == Stoppage.Effect.RUNS_TO_WASTE;
-        Step.Waste waste = runs ? new Step.Waste(kgPerS, ScrapCause.STOPPAGE, true) : Step.Waste.NONE;
-        LineState state = stoppage.planned() ? LineState.PLANNED_STOP : LineState.DOWN;
-        Step step = new Step(
-                stoppage.name(), state, cause.drawDuration(), waste, stoppage.crew(), TaskKind.STOPPAGE, false);
-        run(List.of(step), () -> {
-            standing = Optional.empty();
-            cause.fixed();
-            decide();
-        });
-    }
-
-    private void runPlannedStop(Window window) {
-        plannedStop = Optional.empty();
-        if (window.endTick() <= world.now()) {
-            decide();
-            return;
-        }
-        plannedStop = Optional.of(window);
-        halt(ScrapCause.SHORT_SPOOL);
-        condition.unthreaded(ScrapCause.STOPPAGE);
-        long ticks = window.endTick() - world.now();
-        run(List.of(Step.alone(window.name(), LineState.PLANNED_STOP, ticks, Step.Waste.NONE)), () -> {
-            plannedStop = Optional.empty();
-            decide();
-        });
-    }
 
     /** A strand has broken; the others go on. */
     void strandBroke(StrandRepair repair) {
@@ -468,14 +414,19 @@ final class LineProcess implements Struck {
         }
     }
 
-    private void tell(String what, String detail) {
+    /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
+    void enter(LineState state) {
+        clock.enter(!scheduled && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
+    }
+
+    void tell(String what, String detail) {
         if (world.log().isOn()) {
             world.tell(line.name(), what, detail);
         }
     }
 
     List<StoppageClock> stoppageClocks() {
-        List<StoppageClock> all = new ArrayList<>(causes);
+        List<StoppageClock> all = new ArrayList<>(stops.clocks());
         strands.repairs().forEach(repair -> all.add(repair.clock()));
         return all;
     }
@@ -491,7 +442,7 @@ final class LineProcess implements Struck {
 
     /** A step begins after a wait for its crew; if it puts right a stoppage, the wait is that stoppage's. */
     void stepBegins(long waitedTicks) {
-        standing.ifPresent(cause -> cause.waited(waitedTicks));
+        stops.waited(waitedTicks);
     }
 
     /** All steps are over. */

@@ -22,7 +22,7 @@ final class LineSteps implements Program.Listener {
             changeovers.touch();
         }
         waste(step.waste().alsoWhileWaiting() ? step.waste() : Step.Waste.NONE);
-        line.clock().enter(LineState.WAITING_FOR_CREW);
+        line.enter(LineState.WAITING_FOR_CREW);
     }
 
     @Override
@@ -30,7 +30,7 @@ final class LineSteps implements Program.Listener {
         line.stepBegins(waitedTicks);
         changeovers.stepBegins(step, waitedTicks);
         waste(step.waste());
-        line.clock().enter(step.state());
+        line.enter(step.state());
         if (world.log().isOn()) {
             world.tell(line.description().name(), step.name(), step.state().label());
         }

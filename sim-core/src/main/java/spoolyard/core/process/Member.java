@@ -103,7 +103,8 @@ final class Member {
         nextBreak++;
         if (nextBreak < shift.breaks().size()) {
             Break due = shift.breaks().get(nextBreak);
-            long start = shift.startTick() + due.offsetTicks() + (due.staggered() ? place * due.lengthTicks() : 0);
+            long turns = (due.staggered() ? place : 0) + role.turnsAfterTheRelieved(shift, due);
+            long start = shift.startTick() + due.offsetTicks() + turns * due.lengthTicks();
             if (start >= desk.engine().now() && start < shift.endTick()) {
                 breakDue.moveTo(start);
             } else {

@@ -55,6 +55,11 @@ final class Program {
         return at < steps.size();
     }
 
+    /** Whether the present step waits for its crew. */
+    boolean isWaiting() {
+        return task != null && task.isWaiting();
+    }
+
     void run(List<Step> itsSteps) {
         if (isRunning()) {
             throw new IllegalStateException("a line can't begin " + itsSteps + " during " + steps.get(at));

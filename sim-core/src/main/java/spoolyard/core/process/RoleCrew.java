@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import java.util.ArrayList;
 import java.util.List;
+import spoolyard.core.plant.Break;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.TaskKind;
 
@@ -72,6 +73,20 @@ final class RoleCrew {
 
     int rank(TaskKind kind) {
         return rank[kind.ordinal()];
+    }
+
+    /** Break lengths by which this role's break comes later because it stands in for others first. */
+    int turnsAfterTheRelieved(ShiftRun shift, Break due) {
+        if (!due.relieved() || relievedMask == 0) {
+            return 0;
+        }
+        int turns = 1;
+        for (RoleCrew other : desk.roles()) {
+            if (due.staggered() && (relievedMask >>> other.index() & 1) != 0) {
+                turns = Math.max(turns, shift.heads(other.index()));
+            }
+        }
+        return turns;
     }
 
     /** Roles, as a mask, that this role may stand in for. */

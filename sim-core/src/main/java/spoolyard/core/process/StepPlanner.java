@@ -115,7 +115,7 @@ final class StepPlanner {
         boolean stoodTooLong =
                 !condition.isThreaded() && Ticks.toSeconds(world.now() - condition.stoodSince()) > limitS;
         double massKg = startStop.startUpHoldUps() * line.holdUpKg();
-        if ((!condition.isHot() || stoodTooLong) && massKg > 0) {
+        if ((condition.hasStaleMelt() || stoodTooLong) && massKg > 0) {
             steps.add(purge("first melt", LineState.STARTING, massKg, product, ScrapCause.START_UP));
         }
     }

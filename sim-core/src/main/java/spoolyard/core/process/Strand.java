@@ -240,7 +240,11 @@ final class Strand {
     }
 
     private void beginWinding() {
-        winding = levelM > SLACK_M ? Winding.CATCHING_UP : Winding.FOLLOWING;
+        if (levelM > SLACK_M) {
+            winding = Winding.CATCHING_UP;
+        } else {
+            comeHome();
+        }
         endOverflow();
     }
 
@@ -294,7 +298,7 @@ final class Strand {
                 fillSpool();
                 line.spoolFilled();
             }
-            case HOME -> winding = Winding.FOLLOWING;
+            case HOME -> comeHome();
             case SLOW_LEVEL -> {
                 slowing = true;
                 line.slowingChanged();
@@ -305,11 +309,16 @@ final class Strand {
         plan();
     }
 
+    /** The accumulator is at home but for the rounding of the clock, which goes on the spool. */
+    private void comeHome() {
+        winding = Winding.FOLLOWING;
+        woundM += levelM;
+        levelM = 0;
+    }
+
     private void fillSpool() {
         winding = Winding.STANDING;
-        double massKg = targetM * kgPerM;
-        // What the clock's rounding wound too much or too little is the next spool's, so that nothing drifts.
-        levelM += woundM - targetM;
+        double massKg = woundM * kgPerM;
         woundM = 0;
         heldKg += massKg;
         ledger.swaps++;

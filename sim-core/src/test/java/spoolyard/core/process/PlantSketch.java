@@ -63,6 +63,7 @@ final class PlantSketch {
     List<Role> roles = List.of(new Role("operator", List.of(), false, List.of(), List.of()));
     List<Integer> heads = List.of(1);
     double walkingSpeedMPerS = Double.POSITIVE_INFINITY;
+    Place linePlace = Place.ORIGIN;
     Crew.EndOfShift endOfShift = Crew.EndOfShift.FINISH_TASK;
     List<Shift> shifts = new ArrayList<>();
     List<Window> periods = new ArrayList<>();
@@ -90,6 +91,11 @@ final class PlantSketch {
         return Ticks.ofSeconds(seconds);
     }
 
+    PlantSketch orderFor(String line, String id, Product product, int spools) {
+        orders.add(new Order(id, product, spools, 0, ticks(hours * 3600), 1, 1, List.of(line)));
+        return this;
+    }
+
     PlantSketch order(String id, Product product, int spools) {
         List<String> all =
                 IntStream.rangeClosed(1, lineCount).mapToObj(i -> "L" + i).toList();
@@ -99,7 +105,7 @@ final class PlantSketch {
 
     Plant plant() {
         long horizon = ticks(hours * 3600);
-        List<Window> always = List.of(new Window("all", 0, horizon));
+        List<Window> always = List.of(new Window("all", 0, 2 * horizon));
         List<Window> working = periods.isEmpty() ? always : periods;
         List<Line> lines = IntStream.rangeClosed(1, lineCount)
                 .mapToObj(i -> line("L" + i, working))
@@ -155,6 +161,6 @@ final class PlantSketch {
                 working,
                 Optional.empty(),
                 runningAtStart,
-                Place.ORIGIN);
+                linePlace);
     }
 }
