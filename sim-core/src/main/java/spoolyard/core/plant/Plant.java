@@ -13,6 +13,7 @@ import java.util.List;
  * @param changeovers what a line does between orders
  * @param finishing the way of a spool after the line
  * @param book the orders
+ * @param drying what the lines share to prepare material
  */
 public record Plant(
         String name,
@@ -22,7 +23,8 @@ public record Plant(
         List<Shift> shifts,
         ChangeoverRules changeovers,
         Finishing finishing,
-        OrderBook book) {
+        OrderBook book,
+        DryingRoom drying) {
     /** Copies the lists. */
     public Plant {
         lines = List.copyOf(lines);

@@ -29,6 +29,8 @@ final class LineProcess {
     private final StrandGroup strands;
     private final LineStops stops;
     private final WinderOutput output;
+    private final Optional<LineSupply> supply;
+    private Optional<OrderRun> following = Optional.empty();
     private Optional<OrderRun> order = Optional.empty();
     private Optional<Product> onStrands = Optional.empty();
     private Runnable afterProgram = () -> {};
@@ -46,7 +48,7 @@ final class LineProcess {
         this.floor = floor;
         this.clock = new LineClock(world, ledger);
         this.condition = new LineCondition(line.runningAtStart(), line.onLineNow());
-        this.planner = new StepPlanner(world, line, floor.purges());
+        this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
         this.program = new Program(
@@ -58,6 +60,7 @@ final class LineProcess {
                 "line " + line.name());
         this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
+        this.supply = line.supply().map(how -> new LineSupply(world, this, floor, how));
     }
 
     Line description() {
@@ -174,11 +177,23 @@ final class LineProcess {
     void orderReleased() {
         if (isIdle()) {
             decide();
+        } else if (making) {
+            lookAhead();
         }
     }
 
     private Optional<OrderRun> takeNext() {
-        return floor.orders().next(line, condition.inScrew());
+        Optional<OrderRun> next = following.or(() -> floor.orders().next(line, condition.inScrew()));
+        following = Optional.empty();
+        return next;
+    }
+
+    /** Chooses the next order early, so that its material can be prepared while the line runs. */
+    private void lookAhead() {
+        if (supply.isPresent() && world.plant().drying().looksAhead()) {
+            following = following.or(() -> floor.orders().next(line, condition.inScrew()));
+            following.ifPresent(run -> supply.get().prepareAhead(run.order.product()));
+        }
     }
 
     Spool newSpool(Strand strand, double massKg) {
@@ -230,6 +245,10 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
+        if (supply.isPresent() && !supply.get().takeUp(product)) {
+            enter(LineState.WAITING_FOR_MATERIAL);
+            return;
+        }
         if (condition.isReadyFor(product)) {
             produce(product);
             return;
@@ -254,12 +273,40 @@ final class LineProcess {
             strands.setUp(product, line.overlength());
             onStrands = Optional.of(product);
         }
-        kgPerS = line.rateKgPerH(product) / 3600;
-        clock.rate(kgPerS);
+        kgPerS = rateKgPerH(product) / 3600;
+        clock.rate(line.rateKgPerH(product) / 3600);
         making = true;
         feedProduct();
         showMaking();
         tell("makes", product.label());
+        lookAhead();
+    }
+
+    /** Rate with a product: that of the line, or what its dryer can dry. */
+    private double rateKgPerH(Product product) {
+        double byLine = line.rateKgPerH(product);
+        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product))).orElse(byLine);
+    }
+
+    /** Draws material for what passes the die. */
+    void draw(double rateKgPerS) {
+        supply.ifPresent(source -> source.draw(rateKgPerS));
+    }
+
+    /** The material that the line waits for is dry. */
+    void materialIsDry() {
+        if (clock.state() == LineState.WAITING_FOR_MATERIAL) {
+            decide();
+        }
+    }
+
+    /** Nothing dry is left in the hopper. A purge or start under way is finished with what is in the throat. */
+    void materialRanOut() {
+        if (making) {
+            halt(ScrapCause.SHORT_SPOOL);
+            condition.unthreaded(ScrapCause.STOPPAGE);
+            decide();
+        }
     }
 
     private void idle() {
@@ -294,6 +341,7 @@ final class LineProcess {
             condition.screwStopped(world.now());
         }
         strands.stopFeed();
+        draw(0);
         setClocks();
     }
 
@@ -314,6 +362,7 @@ final class LineProcess {
         }
         double kgPerM = onStrands.orElseThrow().filament().kgPerM();
         strands.feedProduct(share * kgPerS, kgPerM, scrapShare);
+        draw(share * kgPerS);
         clock.share(share);
     }
 
@@ -397,7 +446,11 @@ final class LineProcess {
 
     /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
     void enter(LineState state) {
-        clock.enter(!scheduled && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
+        clock.enter(!scheduled && isWaiting(state) ? LineState.NOT_SCHEDULED : state);
+    }
+
+    private static boolean isWaiting(LineState state) {
+        return state == LineState.WAITING_FOR_CREW || state == LineState.WAITING_FOR_MATERIAL;
     }
 
     void tell(String what, String detail) {
@@ -414,7 +467,9 @@ final class LineProcess {
 
     /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
     boolean isStuck() {
-        boolean atRest = clock.state() == LineState.NO_ORDER || clock.state() == LineState.NOT_SCHEDULED;
+        boolean atRest = clock.state() == LineState.NO_ORDER
+                || clock.state() == LineState.NOT_SCHEDULED
+                || clock.state() == LineState.WAITING_FOR_MATERIAL;
         boolean standsForNothing = overflowStopped && strands.areWindersReady();
         return standsForNothing
                 || !making && !program.isRunning() && !overflowStopped && !atRest
