@@ -72,9 +72,18 @@ final class Cell {
      * @return exactly {@code width} characters
      */
     static String left(String text, int width) {
-        return text.length() <= width
-                ? text + " ".repeat(width - text.length())
-                : text.substring(0, Math.max(0, width - 1)) + "~";
+        return clipped(text, width) + " ".repeat(Math.max(0, width - text.length()));
+    }
+
+    /**
+     * Cuts what is too long and marks the cut.
+     *
+     * @param text any text
+     * @param width characters, {@code >= 1}
+     * @return at most {@code width} characters
+     */
+    static String clipped(String text, int width) {
+        return text.length() <= width ? text : text.substring(0, width - 1) + "~";
     }
 
     private String halfWidth(Interval interval, int decimals) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import spoolyard.analysis.experiment.Interval;
-import spoolyard.core.quantity.Ticks;
 
 /**
  * The report on one screen: at most {@value #MOST_LINES} lines of at most {@value #MOST_COLUMNS} characters, whatever the
@@ -45,10 +44,19 @@ public final class TextReport {
      * @return lines without line breaks
      */
     public List<String> lines() {
+        List<String> lines = new ArrayList<>(
+                new ReportHeading(report.provenance(), report.setting(), report.replications()).lines(ink));
+        lines.addAll(body());
+        return lines;
+    }
+
+    /**
+     * The report without its heading, which can be shown before the run.
+     *
+     * @return lines without line breaks
+     */
+    public List<String> body() {
         List<String> lines = new ArrayList<>();
-        lines.add(title());
-        lines.add(ink.faint(note()));
-        lines.add("");
         lines.addAll(spools());
         lines.addAll(new ScrapList(report, ink).lines());
         lines.addAll(effectiveness());
@@ -62,24 +70,6 @@ public final class TextReport {
         lines.add("");
         lines.addAll(Cautions.LINES.stream().map(ink::faint).toList());
         return lines;
-    }
-
-    private String title() {
-        String start = report.setting().clock().minute(0);
-        double days = Ticks.toHours(report.setting().plant().horizonTicks()) / 24;
-        String span = ", " + Figures.shown(days, days == Math.rint(days) ? 0 : 2) + " days from " + start;
-        String name = report.setting().plant().name();
-        return ink.strong(clipped(name, MOST_COLUMNS - span.length())) + span;
-    }
-
-    private String note() {
-        if (report.replications() == 1) {
-            return "One replication, seed " + report.provenance().masterSeed()
-                    + ": no confidence intervals. Ask for them with --replications 20.";
-        }
-        return report.replications() + " replications, seed "
-                + report.provenance().masterSeed() + "; " + ink.plusMinus()
-                + " is the 95 % confidence interval of the mean.";
     }
 
     private List<String> spools() {
@@ -157,7 +147,7 @@ public final class TextReport {
     }
 
     private static String name(Candidate candidate) {
-        return clipped(candidate.station(), LONGEST_NAME);
+        return Cell.clipped(candidate.station(), LONGEST_NAME);
     }
 
     private String headed(String heading, String text) {
@@ -175,9 +165,5 @@ public final class TextReport {
                     .filter(text -> text.length() <= room);
         }
         return shorter.orElse(parts.size() + " " + where);
-    }
-
-    private static String clipped(String text, int width) {
-        return text.length() <= width ? text : Cell.left(text, width);
     }
 }

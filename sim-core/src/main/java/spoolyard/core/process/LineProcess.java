@@ -10,7 +10,6 @@ import spoolyard.core.plant.Product;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
-import spoolyard.core.random.Uniforms;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.RunResult.ChangeoverResult;
 import spoolyard.core.record.ScrapCause;
@@ -29,7 +28,7 @@ final class LineProcess {
     private final ChangeoverLog changeovers;
     private final StrandGroup strands;
     private final LineStops stops;
-    private final Uniforms defects;
+    private final WinderOutput output;
     private Optional<OrderRun> order = Optional.empty();
     private Optional<Product> onStrands = Optional.empty();
     private Runnable afterProgram = () -> {};
@@ -57,7 +56,7 @@ final class LineProcess {
                 index,
                 line.place(),
                 "line " + line.name());
-        this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
+        this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
     }
 
@@ -185,13 +184,7 @@ final class LineProcess {
     Spool newSpool(Strand strand, double massKg) {
         OrderRun run = order.orElseThrow(() -> new IllegalStateException(
                 "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
-        double risk =
-                strands.isFirstAfterThreadUp(strand) ? line.defectProbabilityAfterThreadUp() : line.defectProbability();
-        boolean good = defects.next() >= risk;
-        if (good) {
-            run.spoolFilled();
-        }
-        return new Spool(run.index, index, run.order.product().spoolKg(), massKg, good);
+        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg);
     }
 
     void spoolFilled() {
@@ -218,19 +211,7 @@ final class LineProcess {
     }
 
     void takenOff(Spool spool) {
-        if (spool.good) {
-            ledger.goodSpools++;
-            ledger.goodKg += spool.massKg;
-            floor.flow().made(spool);
-            floor.rack().put(spool);
-        } else {
-            ledger.rejectedSpools++;
-            ledger.scrap(ScrapCause.WINDING_DEFECT, spool.massKg);
-            floor.rack().release();
-        }
-        if (world.log().isOn()) {
-            world.tell(line.name(), spool.good ? "good spool" : "rejected spool", Double.toString(spool.sizeKg));
-        }
+        output.takenOff(spool);
     }
 
     // ------------------------------------------------------------------ what to do next

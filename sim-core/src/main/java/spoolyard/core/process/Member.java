@@ -18,39 +18,32 @@ final class Member {
     }
 
     final RoleCrew role;
-    final int number;
     private final CrewDesk desk;
     private final TimedEvent next;
-    private final TimedEvent breakDue;
+    private final BreakPlan breaks;
     private State state = State.ABSENT;
     private Place at = Place.ORIGIN;
     private ShiftRun shift;
     private long zones;
     private Task task;
-    private RoleCrew relieving;
-    private int nextBreak;
-    private Break owedBreak;
+    private RoleCrew standingInFor;
+    private boolean breakIsRelieved;
     private boolean leaving;
     private long since;
 
     Member(CrewDesk desk, RoleCrew role, int number) {
         this.desk = desk;
         this.role = role;
-        this.number = number;
-        this.next = event(Phase.FINISH, "work", this::nextHappens);
-        this.breakDue = event(Phase.CALENDAR, "break", this::breakHappens);
-    }
-
-    private TimedEvent event(Phase phase, String what, Runnable action) {
-        return new TimedEvent(desk.engine(), phase) {
+        this.breaks = new BreakPlan(desk.engine(), role, number, this::breakFallsDue);
+        this.next = new TimedEvent(desk.engine(), Phase.FINISH) {
             @Override
             protected void happen() {
-                action.run();
+                nextHappens();
             }
 
             @Override
             public String toString() {
-                return role.name() + " " + number + " " + what;
+                return role.name() + " " + number + " next step";
             }
         };
     }
@@ -63,6 +56,7 @@ final class Member {
         return state == State.IDLE;
     }
 
+    /** Goes home as soon as the task in hand is done. */
     boolean isLeaving() {
         return leaving;
     }
@@ -76,6 +70,7 @@ final class Member {
         return at;
     }
 
+    /** Since when the person is in the present state. */
     long since() {
         return since;
     }
@@ -88,71 +83,26 @@ final class Member {
         return line == Task.NO_LINE || (zones >>> line & 1) != 0;
     }
 
-    /** Comes to work. */
+    /** Whether the person must stop after the task in hand. */
+    boolean isWantedElsewhere() {
+        return leaving || breaks.isOwed();
+    }
+
+    /** Comes to work, at a place among those present. */
     void come(ShiftRun itsShift, int place) {
         shift = itsShift;
         zones = role.zonesOf(place, itsShift.heads(role.index()));
         leaving = false;
-        owedBreak = null;
         enter(State.IDLE);
-        nextBreak = -1;
-        planBreak(place);
+        breaks.begin(itsShift, place);
     }
 
-    private void planBreak(int place) {
-        nextBreak++;
-        if (nextBreak < shift.breaks().size()) {
-            Break due = shift.breaks().get(nextBreak);
-            long turns = (due.staggered() ? place : 0) + role.turnsAfterTheRelieved(shift, due);
-            long start = shift.startTick() + due.offsetTicks() + turns * due.lengthTicks();
-            if (start >= desk.engine().now() && start < shift.endTick()) {
-                breakDue.moveTo(start);
-            } else {
-                planBreak(place);
-            }
-        }
-        placeInShift = place;
-    }
-
-    private int placeInShift;
-
-    private void breakHappens() {
-        Break due = shift.breaks().get(nextBreak);
-        if (state == State.IDLE) {
-            beginBreak(due);
-        } else if (state != State.ABSENT) {
-            owedBreak = due;
-        }
-        planBreak(placeInShift);
-    }
-
-    private void beginBreak(Break taken) {
-        owedBreak = null;
-        enter(State.ON_BREAK);
-        next.in(taken.lengthTicks());
-        onRelievedBreak = taken.relieved();
-        if (onRelievedBreak) {
-            role.breakBegins();
-            desk.serveSoon();
-        }
-    }
-
-    private boolean onRelievedBreak;
-
-    private void endBreak() {
-        if (onRelievedBreak) {
-            onRelievedBreak = false;
-            role.breakEnds();
-        }
-        becomeFree();
-    }
-
-    /** Goes to a task. */
+    /** Goes to a task, in place of a role on break or, with null, as the own work. */
     void take(Task its, RoleCrew inPlaceOf) {
         task = its;
-        relieving = inPlaceOf;
-        if (relieving != null) {
-            relieving.reliefBegins();
+        standingInFor = inPlaceOf;
+        if (standingInFor != null) {
+            standingInFor.reliefBegins();
         }
         its.assigned(this);
         long walk = desk.walkTicks(at, its.place);
@@ -168,7 +118,10 @@ final class Member {
         switch (state) {
             case WALKING -> arrive();
             case WORKING -> stageEnds();
-            case ON_BREAK -> endBreak();
+            case ON_BREAK -> {
+                endRelief();
+                becomeFree();
+            }
             case IDLE, ABSENT -> throw new IllegalStateException(next + " happened while " + state);
         }
     }
@@ -190,36 +143,56 @@ final class Member {
             next.in(atPace(ticks));
             return;
         }
-        Task done = task;
+        Task done = letGo();
         shift.ledger(role.index()).tasks++;
-        letGo();
         done.close();
         becomeFree();
         done.ended();
     }
 
-    private void letGo() {
+    private Task letGo() {
+        Task let = task;
         task = null;
-        if (relieving != null) {
-            relieving.reliefEnds();
-            relieving = null;
+        if (standingInFor != null) {
+            standingInFor.reliefEnds();
+            standingInFor = null;
         }
+        return let;
     }
 
     private void becomeFree() {
         if (leaving) {
             go();
-        } else if (owedBreak != null) {
-            beginBreak(owedBreak);
+        } else if (breaks.isOwed()) {
+            beginBreak();
         } else {
             enter(State.IDLE);
             desk.freed();
         }
     }
 
-    /** Whether the person must stop after the task in hand. */
-    boolean isWantedElsewhere() {
-        return leaving || owedBreak != null;
+    private void breakFallsDue() {
+        if (state == State.IDLE) {
+            beginBreak();
+        }
+    }
+
+    private void beginBreak() {
+        Break taken = breaks.take();
+        enter(State.ON_BREAK);
+        next.in(taken.lengthTicks());
+        breakIsRelieved = taken.relieved();
+        if (breakIsRelieved) {
+            role.breakBegins();
+            desk.serveSoon();
+        }
+    }
+
+    private void endRelief() {
+        if (breakIsRelieved) {
+            breakIsRelieved = false;
+            role.breakEnds();
+        }
     }
 
     /** Drops a task that its station has withdrawn. */
@@ -229,22 +202,17 @@ final class Member {
         becomeFree();
     }
 
-    /** The shift ends for this person. */
+    /** The shift ends for this person: the task in hand is finished or handed over, one not reached is given back. */
     void shiftEnds(boolean handOver) {
-        breakDue.cancel();
-        if (state == State.WORKING || state == State.WALKING) {
-            if (handOver || state == State.WALKING) {
-                putTaskBack();
-                go();
-            } else {
-                leaving = true;
-            }
+        breaks.end();
+        if (state == State.WORKING && !handOver) {
+            leaving = true;
         } else {
-            next.cancel();
-            if (onRelievedBreak) {
-                onRelievedBreak = false;
-                role.breakEnds();
+            if (task != null) {
+                putTaskBack();
             }
+            next.cancel();
+            endRelief();
             go();
         }
     }
@@ -254,9 +222,7 @@ final class Member {
         if (state == State.WORKING) {
             left = Ticks.ofSeconds(Ticks.toSeconds(next.tick() - desk.engine().now()) / shift.pace());
         }
-        next.cancel();
-        Task unfinished = task;
-        letGo();
+        Task unfinished = letGo();
         unfinished.putBack(left);
         desk.waitAgain(unfinished);
     }

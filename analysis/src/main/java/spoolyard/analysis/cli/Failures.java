@@ -1,0 +1,92 @@
+package spoolyard.analysis.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import spoolyard.analysis.experiment.ReplicationFailedException;
+import spoolyard.analysis.report.ResultsRefusedException;
+import spoolyard.scenarios.fault.ScenarioException;
+
+/** Turns whatever went wrong into words and an exit code; a stack trace only where it is asked for. */
+final class Failures implements IExecutionExceptionHandler, IParameterExceptionHandler {
+    private final PrintStream err;
+
+    /**
+     * Tells people.
+     *
+     * @param err standard error
+     */
+    Failures(PrintStream err) {
+        this.err = err;
+    }
+
+    @Override
+    public int handleParseException(ParameterException failure, String[] arguments) {
+        CommandLine command = failure.getCommandLine();
+        err.println(failure.getMessage());
+        UnmatchedArgumentException.printSuggestions(failure, err);
+        err.println("  Mend: see " + command.getCommandSpec().qualifiedName() + " --help.");
+        return ExitCode.INPUT;
+    }
+
+    @Override
+    public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
+        if (isDebugging(parsed)) {
+            failure.printStackTrace(err);
+        }
+        Throwable cause = failure instanceof ReplicationFailedException ? failure.getCause() : failure;
+        if (cause instanceof ScenarioException faults) {
+            return faults(faults);
+        }
+        if (cause instanceof ResultsRefusedException || cause instanceof InputException) {
+            err.println(cause.getMessage());
+            return ExitCode.INPUT;
+        }
+        if (cause instanceof UncheckedIOException unchecked) {
+            return files(unchecked.getCause());
+        }
+        return cause instanceof IOException files ? files(files) : internal(failure, cause);
+    }
+
+    private int faults(ScenarioException failure) {
+        int count = failure.faults().size();
+        err.println(failure.getMessage());
+        err.println(count == 1 ? "1 fault. Nothing was run." : count + " faults. Nothing was run.");
+        return ExitCode.INPUT;
+    }
+
+    private int files(IOException failure) {
+        String reason = failure instanceof FileSystemException inFile && inFile.getReason() != null
+                ? inFile.getFile() + ": " + inFile.getReason()
+                : failure.getClass().getSimpleName() + ": " + failure.getMessage();
+        err.println("A file cannot be read or written: " + reason
+                + ".\n  Mend: look whether it may be written and the disk has room, then run again.");
+        return ExitCode.INPUT;
+    }
+
+    private int internal(Exception failure, Throwable cause) {
+        if (cause instanceof OutOfMemoryError) {
+            err.println("Out of memory.\n  Mend: run with --threads 1, or give Java more with"
+                    + " JAVA_TOOL_OPTIONS=-Xmx4g.");
+        } else {
+            err.println("Internal failure: " + failure + ". This is a fault of the program, not of the scenario.\n"
+                    + "  Mend: add --debug to the same command and report what it prints, with the scenario folder.");
+        }
+        return ExitCode.INTERNAL;
+    }
+
+    private static boolean isDebugging(ParseResult parsed) {
+        ParseResult root = parsed;
+        while (root.hasSubcommand()) {
+            root = root.subcommand();
+        }
+        return root.matchedOptionValue("--debug", false);
+    }
+}

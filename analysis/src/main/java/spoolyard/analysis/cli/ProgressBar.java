@@ -1,0 +1,42 @@
+package spoolyard.analysis.cli;
+
+import java.io.PrintStream;
+import spoolyard.analysis.experiment.Progress;
+
+/** Shows on a terminal how far an experiment has come; leaves no trace when it is done. */
+final class ProgressBar implements Progress {
+    private static final int WIDTH = 40;
+
+    private final PrintStream err;
+    private int shownLength;
+
+    /**
+     * On a terminal.
+     *
+     * @param err standard error
+     */
+    private ProgressBar(PrintStream err) {
+        this.err = err;
+    }
+
+    /**
+     * A bar where somebody watches, silence elsewhere.
+     *
+     * @param console where to
+     * @return hears of progress
+     */
+    static Progress on(Console console) {
+        return console.isErrTerminal() ? new ProgressBar(console.err()) : UNHEARD;
+    }
+
+    @Override
+    public void reached(int done, int total) {
+        int full = (int) ((long) WIDTH * done / total);
+        String bar =
+                "[" + "#".repeat(full) + ".".repeat(WIDTH - full) + "]  " + done + " of " + total + " replications";
+        String cleared = " ".repeat(shownLength);
+        err.print("\r" + (done == total ? cleared + "\r" : bar));
+        err.flush();
+        shownLength = bar.length();
+    }
+}

@@ -1,0 +1,173 @@
+package spoolyard.analysis.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import spoolyard.analysis.experiment.Experiment;
+import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.report.PlantClock;
+import spoolyard.analysis.report.Provenance;
+import spoolyard.analysis.report.ReplicationSummary;
+import spoolyard.analysis.report.ReportHeading;
+import spoolyard.analysis.report.ResultsFiles;
+import spoolyard.analysis.report.ResultsFolder;
+import spoolyard.analysis.report.ResultsRefusedException;
+import spoolyard.analysis.report.RunReport;
+import spoolyard.analysis.report.Setting;
+import spoolyard.analysis.report.Summariser;
+import spoolyard.analysis.report.SummaryJson;
+import spoolyard.analysis.report.TextReport;
+import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.fault.ScenarioException;
+
+/** Simulates a scenario and reports. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        header = "Simulate a scenario and report spools per shift, scrap, OEE, orders, crew and bottleneck.",
+        description = {
+            "",
+            "Runs independent replications on all cores, prints one screen and writes tables, pictures and a"
+                    + " summary into a results folder. The same scenario, seed and version give the same results.",
+            ""
+        },
+        parameterListHeading = "Parameters:%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "Examples:",
+            "  spoolyard run scenarios/orrenvale",
+            "  spoolyard run scenarios/orrenvale --replications 100 --seed 7 --out results/long",
+            "  spoolyard run scenarios/orrenvale --set /lines/L3/accumulator=\"80 m\" --out results/l3-80m",
+            "  spoolyard run scenarios/orrenvale --json | jq .good_spools_per_shift.all",
+            "",
+            "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
+        })
+final class RunCommand implements Callable<Integer> {
+    private static final int MOST_REPLICATIONS = 1_000_000;
+    private static final int MOST_THREADS = 1024;
+
+    private final Console console;
+    private final Simulator simulator;
+
+    @Mixin
+    private ScenarioArgument scenario;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "20",
+            description = "Number of replications; more narrow the intervals. Default: ${DEFAULT-VALUE}.")
+    private int replications;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            defaultValue = "1",
+            description = "Master seed, any whole number. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Replications at once; does not change the results. Default: one for each core.")
+    private Integer threads;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Results folder; an earlier run's is replaced. Default: results/ and the scenario's name.")
+    private Path out;
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "Write every event of the first replication to a CSV file.")
+    private Path log;
+
+    @Option(names = "--quiet", description = "Print nothing but faults.")
+    private boolean isQuiet;
+
+    @Option(names = "--json", description = "Print summary.json in place of the report.")
+    private boolean isJson;
+
+    @Option(names = "--no-charts", description = "Draw no pictures.")
+    private boolean isWithoutCharts;
+
+    RunCommand(Console console, Simulator simulator) {
+        this.console = console;
+        this.simulator = simulator;
+    }
+
+    @Override
+    public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
+        require("--replications", replications, MOST_REPLICATIONS);
+        int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        require("--threads", workers, MOST_THREADS);
+        Scenario read = scenario.read();
+        ResultsFolder folder = ResultsFolder.at(out());
+        warn(read);
+        Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()));
+        Provenance provenance = new Provenance(
+                Version.number(),
+                scenario.name(),
+                read.info().contentHash(),
+                read.info().sets(),
+                seed);
+        print(new ReportHeading(provenance, setting, replications).lines(console.ink()));
+        try (RunLog events = RunLog.begin(log, setting.clock())) {
+            Experiment experiment =
+                    new Experiment(simulator.of(read.plant(), seed, events.log()), replications, workers);
+            Progress progress = isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
+            List<ReplicationSummary> summaries = experiment.run(new Summariser(setting), progress);
+            RunReport report = RunReport.of(provenance, setting, summaries);
+            print(new TextReport(report, console.ink()).body());
+            write(report, folder);
+            events.complete();
+        }
+        return ExitCode.OK;
+    }
+
+    private void write(RunReport report, ResultsFolder folder) throws ResultsRefusedException, IOException {
+        Map<String, byte[]> pictures = isWithoutCharts ? Map.of() : Drawing.pictures(report, console.err());
+        ResultsFiles files = new ResultsFiles(report, pictures);
+        folder.replaceWith(files);
+        if (isJson) {
+            console.out().write(new SummaryJson(report).text(files.names()).getBytes(StandardCharsets.UTF_8));
+            console.out().flush();
+        }
+        print(List.of("Results in " + out()));
+    }
+
+    private Path out() {
+        return out == null ? Path.of("results", scenario.name()) : out;
+    }
+
+    private void print(List<String> lines) {
+        if (!isQuiet && !isJson) {
+            lines.forEach(console.out()::println);
+        }
+    }
+
+    private void warn(Scenario read) {
+        int count = read.warnings().size();
+        if (count > 0 && !isQuiet) {
+            console.err()
+                    .println(count + (count == 1 ? " warning" : " warnings")
+                            + " about this scenario: see spoolyard check " + scenario.path());
+        }
+    }
+
+    private static void require(String option, int value, int most) throws InputException {
+        if (value < 1 || value > most) {
+            throw new InputException(
+                    option + " = " + value, "Must be a whole number from 1 to " + most + ".", "give such a number");
+        }
+    }
+}

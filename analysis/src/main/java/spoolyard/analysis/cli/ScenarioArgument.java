@@ -1,0 +1,56 @@
+package spoolyard.analysis.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.ScenarioReader;
+import spoolyard.scenarios.fault.ScenarioException;
+
+/** The scenario a command works on, and the values set over it. */
+final class ScenarioArgument {
+    @Parameters(paramLabel = "SCENARIO", description = "Folder with a plant.yaml, or a YAML file that varies one.")
+    private Path path;
+
+    @Option(
+            names = "--set",
+            paramLabel = "POINTER=VALUE",
+            description = {
+                "Set one value over those of the files, by JSON Pointer; may be given again.",
+                "Example: --set /lines/L3/accumulator=\"80 m\""
+            })
+    private List<String> settings = new ArrayList<>();
+
+    /**
+     * Reads it.
+     *
+     * @return the scenario
+     * @throws ScenarioException with all faults, if there are any
+     */
+    Scenario read() throws ScenarioException {
+        return ScenarioReader.read(path, settings);
+    }
+
+    /**
+     * As it was given.
+     *
+     * @return folder or file
+     */
+    Path path() {
+        return path;
+    }
+
+    /**
+     * Its name, for a results folder.
+     *
+     * @return last part of the path without ending; that of the folder for a {@code plant.yaml}
+     */
+    String name() {
+        Path whole = path.toAbsolutePath().normalize();
+        Path last = whole.endsWith("plant.yaml") ? whole.getParent() : whole;
+        Path name = last.getFileName();
+        return name == null ? "scenario" : name.toString().replaceFirst("\\.ya?ml$", "");
+    }
+}
