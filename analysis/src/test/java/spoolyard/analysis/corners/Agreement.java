@@ -53,10 +53,10 @@ final class Agreement {
     static void assertAgrees(String what, double[] values, double truth, double narrow, double bias) {
         Interval interval = Interval.of(values, LEVEL);
         double halfWidth = interval.halfWidth().orElseThrow();
-        CheckRecord.note(String.format(
-                Locale.ROOT, "%s,%.6g,%.6g,%.3g,%d", what, truth, interval.mean(), halfWidth, interval.count()));
 
         assertThat(halfWidth).as("%s: half-width", what).isPositive().isLessThanOrEqualTo(narrow * truth);
         assertThat(interval.mean()).as(what).isCloseTo(truth, within(halfWidth + bias));
+        CheckRecord.note(String.format(
+                Locale.ROOT, "%s,%.6g,%.6g,%.3g,%d", what, truth, interval.mean(), halfWidth, interval.count()));
     }
 }

@@ -6,7 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
-/** Keeps what the corners gave in {@code target/corners.csv}, from which the table of {@code docs/checks.md} is made. */
+/**
+ * Keeps what the corners gave since the last clean build in {@code target/corners.csv}, from which the tables of
+ * {@code docs/checks.md} are made.
+ */
 final class CheckRecord {
     private static final Path FILE = Path.of("target", "corners.csv");
 

@@ -14,14 +14,14 @@ import spoolyard.core.record.RunResult;
  * A line and a sealing place of equal speed with a rack between them; both fail at random while they work. The line stops
  * when the rack is full.
  *
- * <p>Source: {@code checks/lines/continuous_two_machine_odf.csv}, compared with the closed
- * form in {@code TwoMachineLineTheoryTest}. Level 99 %, replications of ten years, fixed seed; from an empty rack, which is
- * forgotten within some hundred units of 87 600.
+ * <p>Source: {@code checks/lines/continuous_two_machine_odf.csv}, compared with the closed form in
+ * {@code TwoMachineLineTheoryTest}. Level 99 %, replications of ten years, fixed seed; from an empty rack, which is forgotten
+ * within some hundred units of 87 600.
  *
  * <p>The theory is of a fluid, the plant makes spools. The line holds a part spool until it is full, and the sealing place
  * holds the one it works on, so R places between them hold between R and R + 2 spools of fluid, R + 1 when both part spools
  * are half. The effect is bounded by one spool of buffer either way: that bound is added to the interval, and must be small
- * beside what the buffer does; the last case has spools half as large and half the bound.
+ * beside what the buffer does; the fourth case has spools half as large and half the bound.
  */
 final class UnreliablePairTheoryTest {
     private static final int REPLICATIONS = 10;
