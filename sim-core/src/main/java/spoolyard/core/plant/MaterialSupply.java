@@ -25,8 +25,8 @@ public record MaterialSupply(
     /** Checks the ranges. */
     public MaterialSupply {
         if (!(hopperKg > 0 && batchKg >= 0 && batchKg <= hopperKg)) {
-            throw new IllegalArgumentException(
-                    "hopper = " + hopperKg + " kg, batch = " + batchKg + " kg. Must be > 0 and between 0 and the hopper.");
+            throw new IllegalArgumentException("hopper = " + hopperKg + " kg, batch = " + batchKg
+                    + " kg. Must be > 0 and between 0 and the hopper.");
         }
     }
 
@@ -38,7 +38,9 @@ public record MaterialSupply(
      */
     public String materialOf(Product product) {
         String polymer = product.polymer().code();
-        return layout == Layout.DOSE_AT_THROAT ? polymer : polymer + " " + product.colour().code();
+        return layout == Layout.DOSE_AT_THROAT
+                ? polymer
+                : polymer + " " + product.colour().code();
     }
 
     /**

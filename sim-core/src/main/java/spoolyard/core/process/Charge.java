@@ -43,7 +43,14 @@ final class Charge extends Task {
     private double contentKg;
     private long last;
 
-    Charge(World world, CrewDesk desk, SharedDryers shared, LineSupply owner, Dryer dryer, String material, double dryingS) {
+    Charge(
+            World world,
+            CrewDesk desk,
+            SharedDryers shared,
+            LineSupply owner,
+            Dryer dryer,
+            String material,
+            double dryingS) {
         super(TaskKind.MATERIAL, desk.rolesOf(owner.how().crew()), owner.line().index(), owner.place());
         this.world = world;
         this.desk = desk;
@@ -63,7 +70,8 @@ final class Charge extends Task {
 
             @Override
             public String toString() {
-                return material + " in the dryer of line " + owner.line().description().name();
+                return material + " in the dryer of line "
+                        + owner.line().description().name();
             }
         };
     }

@@ -285,7 +285,8 @@ final class LineProcess {
     /** Rate with a product: that of the line, or what its dryer can dry. */
     private double rateKgPerH(Product product) {
         double byLine = line.rateKgPerH(product);
-        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product))).orElse(byLine);
+        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product)))
+                .orElse(byLine);
     }
 
     /** Draws material for what passes the die. */

@@ -80,7 +80,8 @@ final class LineSupply implements Charge.Listener {
     /** Prepares the material of the next order while the line runs, if it differs and a dryer is free for it. */
     void prepareAhead(Product next) {
         String material = how.materialOf(next);
-        boolean isFed = feeding.filter(charge -> charge.material().equals(material)).isPresent();
+        boolean isFed =
+                feeding.filter(charge -> charge.material().equals(material)).isPresent();
         if (isFed || ahead.isPresent() || claim.isPresent()) {
             return;
         }
@@ -103,7 +104,13 @@ final class LineSupply implements Charge.Listener {
 
     private Charge charge(Dryer dryer, Product product) {
         return new Charge(
-                world, floor.desk(), floor.dryers(), this, dryer, how.materialOf(product), product.polymer().dryingS());
+                world,
+                floor.desk(),
+                floor.dryers(),
+                this,
+                dryer,
+                how.materialOf(product),
+                product.polymer().dryingS());
     }
 
     private void giveUpAhead() {
