@@ -38,6 +38,7 @@ import spoolyard.core.quantity.Ticks;
 /** A small plant to draw on: change the fields, then {@link #plant()}. Numbers are those of one 45 mm PLA line. */
 final class PlantSketch {
     static final Polymer PLA = new Polymer("PLA", 1240, 1, 205, 1200);
+    static final Polymer DRIED_PLA = new Polymer("PLA", 1240, 1, 205, 1200, 3600);
     static final Colour WHITE = new Colour("WHT", "White", 95, -1, 2, 1, 0.6, 0.04);
     static final Colour BLACK = new Colour("BLK", "Black", 17, 0, 0, 4, 4, 0.03);
     static final Product WHITE_PLA = new Product(PLA, WHITE, 1.75, 1);
