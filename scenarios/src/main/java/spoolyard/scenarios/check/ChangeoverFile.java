@@ -43,7 +43,7 @@ final class ChangeoverFile {
     }
 
     private MeasuredPurge purge(CsvRow row) {
-        Kind<String> colour = Words.name("colour", products.colourCodes());
+        Kind<String> colour = products.colourCode();
         MeasuredPurge purge = new MeasuredPurge(
                 nameOrAll(row.cell("line"), "line", names.lines()),
                 nameOrAll(row.cell("polymer"), "polymer", names.polymers()),

@@ -44,10 +44,10 @@ final class ColourFile {
         this.reading = reading;
     }
 
-    static Products read(List<CsvRow> rows, Map<String, Polymer> polymers, Reading reading) {
+    static Products read(Table table, Map<String, Polymer> polymers, Reading reading) {
         ColourFile file = new ColourFile(polymers, reading);
-        rows.forEach(file::add);
-        return new Products(polymers, file.colours, file.offered);
+        table.rows().forEach(file::add);
+        return new Products(polymers, file.colours, file.offered, table.isWhole());
     }
 
     private void add(CsvRow row) {

@@ -36,6 +36,7 @@ final class CrossChecks {
                 "lines",
                 "Must have a line, or spools inbound from outside.");
         requireCartons();
+        new SequenceCheck(plant.book(), tree, reading).run();
         new PurgeCheck(plant, Trees.at(tree, "changeover").origin(), reading).run();
     }
 

@@ -70,9 +70,11 @@ final class LineKind {
     }
 
     private static Accumulator accumulator(MappingReader r) {
+        int before = r.reading().faults().count();
         double homeM = r.optional("accumulator_home", STORE, 0.0);
         double capacityM = r.required("accumulator", STORE);
-        if (capacityM < homeM) {
+        boolean isClean = r.reading().faults().count() == before;
+        if (isClean && capacityM < homeM) {
             r.raw("accumulator").ifPresent(node -> r.reading()
                     .fault(
                             FaultKind.CONTRADICTION,
@@ -104,7 +106,7 @@ final class LineKind {
     private Product product(MappingReader r) {
         return new Product(
                 products.polymer(r.required("polymer", Words.name("polymer", products.polymerCodes()))),
-                products.colour(r.required("colour", Words.name("colour", products.colourCodes()))),
+                products.colour(r.required("colour", products.colourCode())),
                 r.required("diameter", Amounts.DIAMETER),
                 r.optional("spool", Amounts.SPOOL_MASS, 1.0));
     }

@@ -119,7 +119,7 @@ final class OrderFile {
     private Product product(CsvRow row) {
         return new Product(
                 products.polymer(read(row, "polymer", Words.name("polymer", products.polymerCodes()))),
-                products.colour(read(row, "colour", Words.name("colour", products.colourCodes()))),
+                products.colour(read(row, "colour", products.colourCode())),
                 read(row, "diameter_mm", DIAMETER_MM),
                 read(row, "spool_kg", SPOOL_KG));
     }

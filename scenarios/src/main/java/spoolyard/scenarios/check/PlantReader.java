@@ -67,7 +67,7 @@ public final class PlantReader {
         ChangeoverRules changeovers = changeovers(r, products, tables);
         List<DatedShift> dated = shifts.orElse(List.of());
         Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
-        OrderBook book = book(r, new OrderFile(lines, products, clock, reading).read(tables.orders()));
+        OrderBook book = book(r, tables.orders(), new OrderFile(lines, products, clock, reading));
         Plant plant = new Plant(
                 name,
                 clock.horizonTicks(),
@@ -95,12 +95,16 @@ public final class PlantReader {
 
     private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {
         ChangeoverFile file = new ChangeoverFile(names, products, reading);
-        ChangeoverSection section = new ChangeoverSection(names, products, file.read(tables.changeovers()));
+        ChangeoverSection section = new ChangeoverSection(
+                names, products, file.read(tables.changeovers().rows()));
         return r.optional("changeover", section.kind(), section.none());
     }
 
-    private OrderBook book(MappingReader r, List<Order> orders) {
-        OrdersSection section = new OrdersSection(names, orders);
+    private OrderBook book(MappingReader r, Table table, OrderFile file) {
+        int before = reading.faults().count();
+        List<Order> orders = file.read(table.rows());
+        boolean isWhole = table.isWhole() && reading.faults().count() == before;
+        OrdersSection section = new OrdersSection(names, orders, isWhole);
         return r.optional("orders", section.kind(), section.byDueDate());
     }
 }

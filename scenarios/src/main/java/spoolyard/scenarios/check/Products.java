@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Polymer;
+import spoolyard.scenarios.field.Kind;
+import spoolyard.scenarios.field.Words;
 
 /**
  * The polymers and colours of a plant, by code. After a fault a code may be asked for that is not there; then a stand-in
@@ -12,8 +14,13 @@ import spoolyard.core.plant.Polymer;
  * @param polymers by code
  * @param colours by code
  * @param offered by colour code, the polymers in which it is offered; empty means all
+ * @param isComplete false: the colours could not all be read, so that an unknown code is no fault of its own
  */
-record Products(Map<String, Polymer> polymers, Map<String, Colour> colours, Map<String, List<String>> offered) {
+record Products(
+        Map<String, Polymer> polymers,
+        Map<String, Colour> colours,
+        Map<String, List<String>> offered,
+        boolean isComplete) {
     private static final Polymer NO_POLYMER = new Polymer("nothing", 1000, 1, 200, 0);
     private static final Colour NO_COLOUR = new Colour("nothing", "nothing", 50, 0, 0, 1, 1, 0);
 
@@ -29,8 +36,9 @@ record Products(Map<String, Polymer> polymers, Map<String, Colour> colours, Map<
         return List.copyOf(polymers.keySet());
     }
 
-    List<String> colourCodes() {
-        return List.copyOf(colours.keySet());
+    /** Code of a colour of this plant. */
+    Kind<String> colourCode() {
+        return isComplete ? Words.name("colour", colours.keySet()) : Words.text();
     }
 
     boolean isOffered(String polymer, String colour) {

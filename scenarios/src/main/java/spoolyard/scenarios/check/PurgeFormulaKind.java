@@ -15,7 +15,6 @@ import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Numbers;
 import spoolyard.scenarios.field.QuantityKind;
 import spoolyard.scenarios.field.Reading;
-import spoolyard.scenarios.field.Words;
 import spoolyard.scenarios.format.Dimension;
 import spoolyard.scenarios.read.Node;
 
@@ -105,16 +104,15 @@ record PurgeFormulaKind(Products products) implements Kind<PurgeFormula> {
     }
 
     private List<ColourFactor> factors(MappingReader r, String key) {
-        Kind<Map<String, ColourFactor>> kind =
-                new NamedKind<>(colour -> new FactorKind(colour, products.colourCodes()));
+        Kind<Map<String, ColourFactor>> kind = new NamedKind<>(colour -> new FactorKind(colour, products.colourCode()));
         return List.copyOf(r.optional(key, kind, Map.of()).values());
     }
 
     /** A factor under the code of a colour. */
-    private record FactorKind(String colour, List<String> known) implements Kind<ColourFactor> {
+    private record FactorKind(String colour, Kind<String> code) implements Kind<ColourFactor> {
         @Override
         public ColourFactor read(Node node, Reading reading) {
-            Words.name("colour", known).read(new Node.Text(node.origin(), colour), reading);
+            code.read(new Node.Text(node.origin(), colour), reading);
             return new ColourFactor(colour, FACTOR.read(node, reading));
         }
 

@@ -21,24 +21,30 @@ import spoolyard.scenarios.read.SourceFiles;
  * @param colours rows of the colours
  * @param changeovers rows of the measured changeovers
  */
-record Tables(List<CsvRow> orders, List<CsvRow> colours, List<CsvRow> changeovers) {
+record Tables(Table orders, Table colours, Table changeovers) {
     /** No tables. */
-    static final Tables NONE = new Tables(List.of(), List.of(), List.of());
+    static final Tables NONE = new Tables(Table.NONE, Table.NONE, Table.NONE);
 
     /** Kind that opens the files. */
     static Kind<Tables> kind(SourceFiles files) {
         return new MappingKind<>(
                 "files",
                 r -> new Tables(
-                        r.optional("orders", new TableKind(files, OrderFile.COLUMNS), List.of()),
-                        r.optional("colours", new TableKind(files, ColourFile.COLUMNS), List.of()),
-                        r.optional("changeovers", new TableKind(files, ChangeoverFile.COLUMNS), List.of())));
+                        r.optional("orders", new TableKind(files, OrderFile.COLUMNS), Table.NONE),
+                        r.optional("colours", new TableKind(files, ColourFile.COLUMNS), Table.NONE),
+                        r.optional("changeovers", new TableKind(files, ChangeoverFile.COLUMNS), Table.NONE)));
     }
 
     /** Rows of one file. */
-    private record TableKind(SourceFiles files, CsvColumns columns) implements Kind<List<CsvRow>> {
+    private record TableKind(SourceFiles files, CsvColumns columns) implements Kind<Table> {
         @Override
-        public List<CsvRow> read(Node node, Reading reading) {
+        public Table read(Node node, Reading reading) {
+            int before = reading.faults().count();
+            List<CsvRow> rows = rows(node, reading);
+            return new Table(rows, reading.faults().count() == before);
+        }
+
+        private List<CsvRow> rows(Node node, Reading reading) {
             Optional<Path> path =
                     node instanceof Node.Text text ? PathText.resolve(text.text(), text.origin()) : Optional.empty();
             if (path.isEmpty()) {
@@ -47,16 +53,15 @@ record Tables(List<CsvRow> orders, List<CsvRow> colours, List<CsvRow> changeover
                         node,
                         "Must be the name of a CSV file, relative to this file.",
                         "write for example orders.csv");
-                return List.of();
             }
-            return files.open(path.get(), node.origin(), SourceFiles.CSV_LIMIT_BYTES)
+            return path.flatMap(p -> files.open(p, node.origin(), SourceFiles.CSV_LIMIT_BYTES))
                     .map(source -> CsvTable.rows(source, columns, reading.faults()))
                     .orElse(List.of());
         }
 
         @Override
-        public List<CsvRow> standIn() {
-            return List.of();
+        public Table standIn() {
+            return Table.NONE;
         }
     }
 }

@@ -115,7 +115,8 @@ public final class Words {
             String mend = Nearest.to(node.shown(), known)
                     .map(near -> "write " + near + ", or add the " + what)
                     .orElse("write one of these, or add the " + what);
-            reading.fault(kind, node, "Must be a " + what + " of this plant: " + list + ".", mend);
+            String article = "aeiou".indexOf(what.charAt(0)) >= 0 ? "an " : "a ";
+            reading.fault(kind, node, "Must be " + article + what + " of this plant: " + list + ".", mend);
             return standIn();
         }
 

@@ -49,7 +49,7 @@ public enum Dimension {
     /** Seconds a kelvin inside. */
     TIME_PER_KELVIN("time per kelvin", "45 s/K", new Units().add("s/K", "1").add("min/K", "60")),
     /** A part of one inside. */
-    SHARE("share", "5 %", new Units().addFraction("%", "1", "100")),
+    SHARE("share", "5 %", new Units().add("%", "0.01")),
     /** Spools inside. */
     SPOOLS("number of spools", "2400 spools", new Units().add("spools", "1", "spool"));
 

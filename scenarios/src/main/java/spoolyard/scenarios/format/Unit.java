@@ -33,8 +33,8 @@ public record Unit(String symbol, BigDecimal numerator, BigDecimal denominator, 
      * @return in the dimension's own unit
      */
     public double convert(BigDecimal number) {
-        return number.multiply(numerator)
-                .divide(denominator, MathContext.DECIMAL128)
-                .doubleValue();
+        BigDecimal multiplied = number.multiply(numerator);
+        boolean isWhole = denominator.equals(BigDecimal.ONE);
+        return (isWhole ? multiplied : multiplied.divide(denominator, MathContext.DECIMAL128)).doubleValue();
     }
 }

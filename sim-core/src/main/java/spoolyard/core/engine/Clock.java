@@ -14,19 +14,21 @@ final class Clock extends Simulator {
 
     private static final Runnable NO_HOOK = () -> {};
 
-    private final Agenda agenda;
+    private final EventHeap heap;
+    private final Turn turn = new Turn(this);
     private Runnable hook = NO_HOOK;
     private long now;
     private long end;
     private long executed;
 
     Clock() {
-        this(new Agenda());
+        this(new EventHeap());
     }
 
-    private Clock(Agenda agenda) {
-        super(agenda);
-        this.agenda = agenda;
+    private Clock(EventHeap heap) {
+        super(new Agenda(heap));
+        this.heap = heap;
+        ((Agenda) eventList).belongTo(this);
     }
 
     long now() {
@@ -37,23 +39,26 @@ final class Clock extends Simulator {
         return executed;
     }
 
-    void afterEach(Runnable hook) {
-        this.hook = hook;
+    void afterEach(Runnable newHook) {
+        hook = newHook;
     }
 
-    void add(Appointment appointment, long tick) {
-        requireReachable(appointment, tick);
-        agenda.add(appointment, tick);
+    long tickOf(TimedEvent event) {
+        return heap.tickOf(event);
     }
 
-    void move(Appointment appointment, long tick) {
-        requireReachable(appointment, tick);
-        agenda.remove(appointment);
-        agenda.add(appointment, tick);
+    void add(TimedEvent event, long tick) {
+        requireReachable(event, tick);
+        heap.add(event, tick);
     }
 
-    void remove(Appointment appointment) {
-        agenda.remove(appointment);
+    void move(TimedEvent event, long tick) {
+        requireReachable(event, tick);
+        heap.move(event, tick);
+    }
+
+    void take(TimedEvent event) {
+        heap.take(event);
     }
 
     void runUntil(long endTick) {
@@ -65,28 +70,22 @@ final class Clock extends Simulator {
                     "endTick = " + endTick + ". Must be >= now = " + now + " and <= " + Ticks.NEVER + ".");
         }
         end = endTick;
-        if (!agenda.isEmpty()) {
+        if (heap.size() > 0) {
             start();
         }
         advanceTo(endTick);
     }
 
-    /** Called by SSJ's loop; an answer of null ends the loop. */
+    /** Called by SSJ's loop; an answer of null ends the loop, of {@link Turn} takes the first event. */
     @Override
     protected Event removeFirstEvent() {
-        if (stopped || agenda.firstTick() > end) {
+        long tick = heap.firstTick();
+        if (stopped || tick > end) {
             return null;
         }
-        Appointment next = agenda.removeFirst();
-        advanceTo(next.tick());
+        advanceTo(tick);
         executed++;
-        return next;
-    }
-
-    void happened() {
-        if (hook != NO_HOOK) {
-            hook.run();
-        }
+        return turn;
     }
 
     private void advanceTo(long tick) {
@@ -97,10 +96,28 @@ final class Clock extends Simulator {
         currentTime = tick;
     }
 
-    private void requireReachable(Appointment appointment, long tick) {
+    private void requireReachable(TimedEvent event, long tick) {
         if (tick < now || tick > LATEST) {
             throw new IllegalStateException(
-                    appointment + ": tick = " + tick + ". Must be >= now = " + now + " and <= " + LATEST + ".");
+                    event + ": tick = " + tick + ". Must be >= now = " + now + " and <= " + LATEST + ".");
+        }
+    }
+
+    /** The event whose turn it is, for SSJ's loop: one object for them all. */
+    private static final class Turn extends Event {
+        private final Clock clock;
+
+        Turn(Clock clock) {
+            super(clock);
+            this.clock = clock;
+        }
+
+        @Override
+        public void actions() {
+            clock.heap.takeFirst().happen();
+            if (clock.hook != NO_HOOK) {
+                clock.hook.run();
+            }
         }
     }
 }

@@ -9,8 +9,15 @@ import java.util.Objects;
  * <p>Give subclasses a {@code toString()} that names entity and activity: faults carry it.
  */
 public abstract class TimedEvent {
+    /** The place of an event that is not scheduled. */
+    static final int NOWHERE = -1;
+
+    // Read and, but for the phase, written by the heap.
+    final int phase;
+    int place = NOWHERE;
+    long sequence;
+
     private final Clock clock;
-    private final Appointment appointment;
 
     /**
      * An event that is not scheduled.
@@ -20,7 +27,7 @@ public abstract class TimedEvent {
      */
     protected TimedEvent(Engine engine, Phase phase) {
         this.clock = engine.clock();
-        this.appointment = new Appointment(this, clock, Objects.requireNonNull(phase, "phase"));
+        this.phase = Objects.requireNonNull(phase, "phase").ordinal();
     }
 
     /** What happens. Called by the engine, at the scheduled instant, when the event has left the agenda. */
@@ -34,11 +41,11 @@ public abstract class TimedEvent {
      * @throws IllegalStateException if the event is already scheduled, or the instant is in the past or beyond range
      */
     public final void at(long tick) {
-        if (appointment.isScheduled()) {
+        if (isScheduled()) {
             throw new IllegalStateException(this + ": already scheduled for tick " + tick() + ", at(" + tick
                     + ") at tick " + clock.now() + ".");
         }
-        clock.add(appointment, tick);
+        clock.add(this, tick);
     }
 
     /**
@@ -59,17 +66,17 @@ public abstract class TimedEvent {
      * @throws IllegalStateException if the instant is in the past or beyond range; the event then stays as it was
      */
     public final void moveTo(long tick) {
-        if (appointment.isScheduled()) {
-            clock.move(appointment, tick);
+        if (isScheduled()) {
+            clock.move(this, tick);
         } else {
-            clock.add(appointment, tick);
+            clock.add(this, tick);
         }
     }
 
     /** Takes the event out of the agenda; does nothing if it is not scheduled. Cost: O(log n). */
     public final void cancel() {
-        if (appointment.isScheduled()) {
-            clock.remove(appointment);
+        if (isScheduled()) {
+            clock.take(this);
         }
     }
 
@@ -79,7 +86,7 @@ public abstract class TimedEvent {
      * @return false before scheduling, after cancelling, and from the moment it happens
      */
     public final boolean isScheduled() {
-        return appointment.isScheduled();
+        return place >= 0;
     }
 
     /**
@@ -89,9 +96,9 @@ public abstract class TimedEvent {
      * @throws IllegalStateException if the event is not scheduled
      */
     public final long tick() {
-        if (!appointment.isScheduled()) {
+        if (!isScheduled()) {
             throw new IllegalStateException(this + ": tick() at tick " + clock.now() + ". Must be scheduled.");
         }
-        return appointment.tick();
+        return clock.tickOf(this);
     }
 }

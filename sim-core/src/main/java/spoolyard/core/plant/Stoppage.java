@@ -43,7 +43,8 @@ public record Stoppage(
         RUNNING_TIME,
         /** All time. */
         CALENDAR_TIME,
-        /** Mass made, kg (lines: all that passes the die while making product; finishing stations: spool mass). */
+        /** Mass made, kg (lines: all that passes the die while making product; finishing
+         * stations: spool mass, counted when a batch is done). */
         MASS
     }
 

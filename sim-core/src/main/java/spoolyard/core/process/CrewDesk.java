@@ -93,12 +93,22 @@ final class CrewDesk {
 
     /** Calls a task off, whatever its state. */
     void withdraw(Task task) {
+        suspend(task);
+        task.close();
+    }
+
+    /** Takes a task out of hand for the time being; raised again, it goes on where it stood. */
+    void suspend(Task task) {
         if (task.isWaiting()) {
             waiting.remove(task);
             task.close();
+        } else if (task.machine() != null) {
+            UnattendedWork machine = task.machine();
+            task.suspend(machine.tick() - engine.now());
+            machine.cancel();
         } else if (!task.isIdle()) {
             Member member = task.member();
-            task.close();
+            task.suspend(member.leftTicks());
             member.drop();
         }
     }

@@ -225,11 +225,15 @@ final class Member {
         }
     }
 
+    /** What is left of the stage in hand at normal pace; {@link Task#DONE} if it has not begun. */
+    long leftTicks() {
+        return state == State.WORKING
+                ? Ticks.ofSeconds(Ticks.toSeconds(next.tick() - desk.engine().now()) / shift.pace())
+                : Task.DONE;
+    }
+
     private void putTaskBack() {
-        long left = Task.DONE;
-        if (state == State.WORKING) {
-            left = Ticks.ofSeconds(Ticks.toSeconds(next.tick() - desk.engine().now()) / shift.pace());
-        }
+        long left = leftTicks();
         Task unfinished = letGo();
         unfinished.putBack(left);
         desk.waitAgain(unfinished);

@@ -7,7 +7,6 @@ import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.TaskKind;
-import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.ServerState;
 
 /** One work place of a finishing station: machine-paced, or worked by one person at a time. */
@@ -23,8 +22,6 @@ final class Server implements Struck {
     private final List<StoppageClock> clocks = new ArrayList<>();
     private final ArrayDeque<StoppageClock> standing = new ArrayDeque<>();
     private final boolean hasCrew;
-    private Task repair;
-    private TimedEvent repaired;
     private boolean blocked;
     private long cycleLeft;
 
@@ -34,7 +31,6 @@ final class Server implements Struck {
         this.station = station;
         this.hasCrew = !station.description().crew().isNobody();
         this.cycleEnd = event(name + " cycle ends", this::cycleOver);
-        this.repaired = event(name + " is repaired", this::fixed);
         this.work = new Work();
         for (Stoppage cause : station.description().stoppages()) {
             clocks.add(new StoppageClock(world, cause, name, this));
@@ -109,6 +105,7 @@ final class Server implements Struck {
     }
 
     private void handOn() {
+        countMass();
         blocked = true;
         station.batchDone(this);
         show();
@@ -134,45 +131,50 @@ final class Server implements Struck {
                 cycleLeft = cycleEnd.tick() - world.now();
                 cycleEnd.cancel();
             }
+            desk.suspend(work);
             beginRepair();
         }
         show();
+        station.offerWork();
     }
 
     private void beginRepair() {
-        StoppageClock cause = standing.element();
-        if (cause.cause().crew().isNobody()) {
-            repaired.in(cause.drawDuration());
-        } else {
-            repair = new Repair(cause);
-            desk.raise(repair);
-        }
+        desk.raise(new Repair(standing.element()));
     }
 
     private void fixed() {
         standing.remove().fixed();
         if (!standing.isEmpty()) {
             beginRepair();
-        } else if (!batch.isEmpty() && !blocked && !hasCrew) {
-            startCycle(cycleLeft);
+        } else if (!batch.isEmpty() && !blocked) {
+            goOn();
         }
         show();
         station.offerWork();
     }
 
+    private void goOn() {
+        if (hasCrew) {
+            desk.raise(work);
+        } else {
+            startCycle(cycleLeft);
+        }
+    }
+
     private void show() {
         states.enter(stateNow(), world.now());
         boolean working = states.state() == ServerState.WORKING;
-        double kgPerS = 0;
-        if (working && cycleEnd.isScheduled() && cycleEnd.tick() > world.now()) {
-            double kg = 0;
-            for (Spool spool : batch) {
-                kg += spool.massKg;
-            }
-            kgPerS = kg / Ticks.toSeconds(cycleEnd.tick() - world.now());
-        }
         for (StoppageClock clock : clocks) {
-            clock.station(working, kgPerS);
+            clock.station(working, 0);
+        }
+    }
+
+    /** Counts the mass of a finished batch on the clocks that go by mass. */
+    private void countMass() {
+        for (StoppageClock clock : clocks) {
+            for (Spool spool : batch) {
+                clock.passed(spool.massKg);
+            }
         }
     }
 

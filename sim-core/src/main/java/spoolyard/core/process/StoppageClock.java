@@ -72,6 +72,16 @@ final class StoppageClock {
         }
     }
 
+    /** Counts mass that has passed, for a station that passes it in lots. */
+    void passed(double kg) {
+        if (cause.clock() == Stoppage.Clock.MASS && !standing) {
+            left -= kg;
+            if (left <= 0) {
+                strike.moveTo(world.now());
+            }
+        }
+    }
+
     private void count() {
         if (!standing) {
             left = Math.max(0, left - rate * Ticks.toSeconds(world.now() - last));
@@ -119,6 +129,8 @@ final class StoppageClock {
     }
 
     StoppageResult result() {
-        return new StoppageResult(cause.name(), count, Ticks.toSeconds(stoodTicks), Ticks.toSeconds(waitTicks));
+        long openTicks = standing ? world.now() - struckTick : 0;
+        return new StoppageResult(
+                cause.name(), count, Ticks.toSeconds(stoodTicks + openTicks), Ticks.toSeconds(waitTicks));
     }
 }

@@ -73,11 +73,7 @@ final class StrandRepair extends Task implements Struck {
     /** Calls for a person. */
     void start() {
         running = true;
-        if (roleMask == 0) {
-            settle(clock.drawDuration());
-        } else {
-            desk.raise(this);
-        }
+        desk.raise(this);
     }
 
     @Override
@@ -99,13 +95,9 @@ final class StrandRepair extends Task implements Struck {
 
     @Override
     void ended() {
-        settle(0);
-    }
-
-    private void settle(long before) {
         clock.fixed();
         boolean settles = clock.cause().restart() != Stoppage.Restart.NONE;
-        settled.at(world.now() + before + (settles ? settling.nextTicks() : 0));
+        settled.in(settles ? settling.nextTicks() : 0);
     }
 
     /** The whole line has been interrupted and will be threaded anew. */

@@ -26,6 +26,7 @@ abstract class Task {
     final Place place;
     private Status status = Status.IDLE;
     private Member member;
+    private UnattendedWork machine;
     private long raisedTick;
     private long leftTicks = DONE;
 
@@ -71,13 +72,23 @@ abstract class Task {
         return member;
     }
 
+    /** The machine that does it; null if a person does. */
+    final UnattendedWork machine() {
+        return machine;
+    }
+
     final void raised(long now) {
         if (status != Status.IDLE) {
             throw new IllegalStateException(kind + " task was raised while " + status);
         }
         status = Status.WAITING;
         raisedTick = now;
-        leftTicks = DONE;
+    }
+
+    /** A machine does it. */
+    final void assigned(UnattendedWork to) {
+        status = Status.ON_THE_WAY;
+        machine = to;
     }
 
     final void assigned(Member to) {
@@ -107,8 +118,16 @@ abstract class Task {
         interrupted();
     }
 
+    /** Out of hand for the time being; when raised again it goes on with what is left of the stage. */
+    final void suspend(long left) {
+        close();
+        leftTicks = left;
+    }
+
     final void close() {
         status = Status.IDLE;
         member = null;
+        machine = null;
+        leftTicks = DONE;
     }
 }

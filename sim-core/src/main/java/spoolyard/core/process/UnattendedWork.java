@@ -14,7 +14,7 @@ final class UnattendedWork extends TimedEvent {
     }
 
     void begin() {
-        task.assigned(null);
+        task.assigned(this);
         in(task.arrived());
     }
 

@@ -43,17 +43,19 @@ final class AgendaTest {
 
     @Test
     void findsTheFirstOfAClass() {
-        assertThat(agenda.getFirstOfClass(Appointment.class)).hasToString("b");
-        assertThat(agenda.getFirstOfClass(Appointment.class.getName())).hasToString("b");
+        assertThat(agenda.getFirstOfClass(Agenda.Entry.class)).hasToString("b");
+        assertThat(agenda.getFirstOfClass(Agenda.Entry.class.getName())).hasToString("b");
         assertThat(agenda.getFirstOfClass("none")).isNull();
     }
 
     @Test
     void removesWhatItHoldsAndOnlyThat() {
         Event foreign = new Stranger(new Simulator());
+        Event first = agenda.getFirst();
 
         assertThat(agenda.remove(foreign)).isFalse();
-        assertThat(agenda.remove(agenda.getFirst())).isTrue();
+        assertThat(agenda.remove(first)).isTrue();
+        assertThat(agenda.remove(first)).isFalse();
         assertThat(b.isScheduled()).isFalse();
         assertThat(agenda).extracting(Event::toString).containsExactly("a", "c");
     }
@@ -66,6 +68,21 @@ final class AgendaTest {
         assertThat(agenda.remove(other.engine.clock().getEventList().getFirst()))
                 .isFalse();
         assertThat(agenda).hasSize(3);
+    }
+
+    @Test
+    void givesTheFirstAwayOnceOnly() {
+        assertThat(agenda.removeFirst()).hasToString("b");
+        assertThat(agenda.removeFirst()).hasToString("a");
+        assertThat(agenda.removeFirst()).hasToString("c");
+        assertThat(agenda.removeFirst()).isNull();
+    }
+
+    @Test
+    void letsAnEntryDoWhatItsEventDoes() {
+        agenda.getFirst().actions();
+
+        assertThat(recorder.happened).containsExactly("0 b");
     }
 
     @Test
