@@ -20,7 +20,7 @@ final class SpoolyardCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "completion"})
+    @ValueSource(strings = {"run", "new", "completion"})
     void hasHelpWithExamplesForEachCommand(String command) {
         Called called = Called.with(command, "--help");
 
