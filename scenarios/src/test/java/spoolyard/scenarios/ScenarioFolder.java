@@ -117,8 +117,10 @@ public final class ScenarioFolder {
     }
 
     static List<Fault> faultsOf(Path folderOrFile, String... sets) {
-        return catchThrowableOfType(ScenarioException.class, () -> ScenarioReader.read(folderOrFile, List.of(sets)))
-                .faults();
+        ScenarioException thrown =
+                catchThrowableOfType(ScenarioException.class, () -> ScenarioReader.read(folderOrFile, List.of(sets)));
+        assertThat(thrown).as("faults of " + folderOrFile).isNotNull();
+        return thrown.faults();
     }
 
     /** Reads the scenario, which must have exactly one fault. */

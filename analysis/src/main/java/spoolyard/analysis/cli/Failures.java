@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -30,10 +31,25 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     @Override
     public int handleParseException(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
-        err.println(failure.getMessage());
-        UnmatchedArgumentException.printSuggestions(failure, err);
+        if (arguments.length == 0) {
+            command.usage(err);
+            return ExitCode.INPUT;
+        }
+        err.println(told(failure));
         err.println("  Mend: see " + command.getCommandSpec().qualifiedName() + " --help.");
         return ExitCode.INPUT;
+    }
+
+    private static String told(ParameterException failure) {
+        if (failure instanceof UnmatchedArgumentException unmatched) {
+            String unknown = String.join(" ", unmatched.getUnmatched());
+            String meant = unmatched.getSuggestions().stream()
+                    .limit(3)
+                    .map(suggestion -> suggestion.replace("spoolyard ", ""))
+                    .collect(Collectors.joining(" or "));
+            return "Not understood: " + unknown + "." + (meant.isEmpty() ? "" : " Meant " + meant + "?");
+        }
+        return failure.getMessage() + ".";
     }
 
     @Override
@@ -76,7 +92,7 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
             err.println("Out of memory.\n  Mend: run with --threads 1, or give Java more with"
                     + " JAVA_TOOL_OPTIONS=-Xmx4g.");
         } else {
-            err.println("Internal failure: " + failure + ". This is a fault of the program, not of the scenario.\n"
+            err.println("Internal failure: " + cause + ". This is a fault of the program, not of the scenario.\n"
                     + "  Mend: add --debug to the same command and report what it prints, with the scenario folder.");
         }
         return ExitCode.INTERNAL;

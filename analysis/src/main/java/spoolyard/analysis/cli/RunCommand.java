@@ -13,7 +13,6 @@ import spoolyard.analysis.experiment.Experiment;
 import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.Provenance;
-import spoolyard.analysis.report.ReplicationSummary;
 import spoolyard.analysis.report.ReportHeading;
 import spoolyard.analysis.report.ResultsFiles;
 import spoolyard.analysis.report.ResultsFolder;
@@ -24,6 +23,7 @@ import spoolyard.analysis.report.Summariser;
 import spoolyard.analysis.report.SummaryJson;
 import spoolyard.analysis.report.TextReport;
 import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.ScenarioInfo;
 import spoolyard.scenarios.fault.ScenarioException;
 
 /** Simulates a scenario and reports. */
@@ -112,21 +112,15 @@ final class RunCommand implements Callable<Integer> {
         require("--threads", workers, MOST_THREADS);
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
-        warn(read);
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()));
-        Provenance provenance = new Provenance(
-                Version.number(),
-                scenario.name(),
-                read.info().contentHash(),
-                read.info().sets(),
-                seed);
-        print(new ReportHeading(provenance, setting, replications).lines(console.ink()));
+        Provenance provenance = provenance(read.info());
         try (RunLog events = RunLog.begin(log, setting.clock())) {
+            warn(read.warnings().size());
+            print(new ReportHeading(provenance, setting, replications).lines(console.ink()));
             Experiment experiment =
                     new Experiment(simulator.of(read.plant(), seed, events.log()), replications, workers);
             Progress progress = isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
-            List<ReplicationSummary> summaries = experiment.run(new Summariser(setting), progress);
-            RunReport report = RunReport.of(provenance, setting, summaries);
+            RunReport report = RunReport.of(provenance, setting, experiment.run(new Summariser(setting), progress));
             print(new TextReport(report, console.ink()).body());
             write(report, folder);
             events.complete();
@@ -134,15 +128,25 @@ final class RunCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
+    private Provenance provenance(ScenarioInfo info) {
+        return new Provenance(Version.number(), scenario.name(), info.contentHash(), info.sets(), seed);
+    }
+
     private void write(RunReport report, ResultsFolder folder) throws ResultsRefusedException, IOException {
         Map<String, byte[]> pictures = isWithoutCharts ? Map.of() : Drawing.pictures(report, console.err());
         ResultsFiles files = new ResultsFiles(report, pictures);
         folder.replaceWith(files);
         if (isJson) {
-            console.out().write(new SummaryJson(report).text(files.names()).getBytes(StandardCharsets.UTF_8));
-            console.out().flush();
+            printJson(new SummaryJson(report).text(files.names()));
         }
         print(List.of("Results in " + out()));
+    }
+
+    private void printJson(String json) throws IOException {
+        console.out().write(json.getBytes(StandardCharsets.UTF_8));
+        if (console.out().checkError()) {
+            throw new IOException("the summary cannot be written to standard output");
+        }
     }
 
     private Path out() {
@@ -155,12 +159,11 @@ final class RunCommand implements Callable<Integer> {
         }
     }
 
-    private void warn(Scenario read) {
-        int count = read.warnings().size();
-        if (count > 0 && !isQuiet) {
+    private void warn(int warnings) {
+        if (warnings > 0 && !isQuiet) {
             console.err()
-                    .println(count + (count == 1 ? " warning" : " warnings")
-                            + " about this scenario: see spoolyard check " + scenario.path());
+                    .println(warnings + (warnings == 1 ? " warning" : " warnings")
+                            + " about this scenario: spoolyard check " + scenario.path());
         }
     }
 

@@ -48,6 +48,16 @@ final class ScenarioArgument {
      * @return last part of the path without ending; that of the folder for a {@code plant.yaml}
      */
     String name() {
+        return nameOf(path);
+    }
+
+    /**
+     * The name of a scenario.
+     *
+     * @param path folder or file
+     * @return its name
+     */
+    static String nameOf(Path path) {
         Path whole = path.toAbsolutePath().normalize();
         Path last = whole.endsWith("plant.yaml") ? whole.getParent() : whole;
         Path name = last.getFileName();

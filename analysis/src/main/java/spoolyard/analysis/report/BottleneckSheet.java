@@ -15,20 +15,22 @@ import spoolyard.core.record.StationResult;
  * <p>Source: C. Roser, M. Nakano and M. Tanaka, "A practical bottleneck detection method", Winter Simulation Conference
  * 2001: a station is active while it works, is set up or is put right, and inactive while it waits for something else;
  * the one with the longest mean active period is the bottleneck. A work place of a finishing station counts by itself.
- * For a role of the crew an active period is a task: tasks that follow each other without a pause are told apart, so a
- * role's figure is a lower bound.
+ * So does each person of a role.
  */
 final class BottleneckSheet {
     static final Column<Station> MEAN_ACTIVE = Column.average("mean_active_min", Station::meanActiveMin);
     static final Column<Station> ACTIVE_PCT =
             Column.average("active_pct_of_time", station -> 100 * station.activeS() / station.totalS());
 
+    static final Column<Station> FIRST_PCT =
+            Column.amount("bottleneck_pct_of_replications", station -> station.isLongest() ? 100 : 0);
+
     static final Sheet<Station> SHEET = new Sheet<>(
             "bottleneck",
             List.of("kind", "station"),
             BottleneckSheet::stations,
             station -> List.of(station.kind(), station.name()),
-            List.of(MEAN_ACTIVE, ACTIVE_PCT));
+            List.of(MEAN_ACTIVE, FIRST_PCT, ACTIVE_PCT));
 
     private BottleneckSheet() {}
 
@@ -37,7 +39,14 @@ final class BottleneckSheet {
         result.lines().forEach(line -> all.add(ofLine(line)));
         all.addAll(ofCrew(result));
         result.finishing().forEach(station -> all.add(ofFinishing(station)));
-        return all;
+        double longest = all.stream()
+                .mapToDouble(Station::meanActiveMin)
+                .filter(mean -> !Double.isNaN(mean))
+                .max()
+                .orElse(Double.NaN);
+        return all.stream()
+                .map(station -> station.longest(station.meanActiveMin() == longest))
+                .toList();
     }
 
     private static Station ofLine(LineResult line) {
@@ -55,7 +64,7 @@ final class BottleneckSheet {
     private static List<Station> ofCrew(RunResult result) {
         Map<String, Station> roles = new LinkedHashMap<>();
         for (CrewResult crew : result.crew()) {
-            Station shift = new Station("crew", crew.role(), crew.busyS(), crew.tasks(), crew.presentS());
+            Station shift = new Station("crew", crew.role(), crew.busyS(), crew.activePeriods(), crew.presentS());
             roles.merge(crew.role(), shift, Station::plus);
         }
         return List.copyOf(roles.values());
@@ -66,13 +75,21 @@ final class BottleneckSheet {
     }
 
     /** Something that can be active. */
-    record Station(String kind, String name, double activeS, long periods, double totalS) {
+    record Station(String kind, String name, double activeS, long periods, double totalS, boolean isLongest) {
+        Station(String kind, String name, double activeS, long periods, double totalS) {
+            this(kind, name, activeS, periods, totalS, false);
+        }
+
         double meanActiveMin() {
             return activeS / 60 / periods;
         }
 
         Station plus(Station other) {
             return new Station(kind, name, activeS + other.activeS, periods + other.periods, totalS + other.totalS);
+        }
+
+        Station longest(boolean is) {
+            return new Station(kind, name, activeS, periods, totalS, is);
         }
     }
 }

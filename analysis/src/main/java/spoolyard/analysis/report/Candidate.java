@@ -10,8 +10,9 @@ import spoolyard.analysis.experiment.Interval;
  * @param kind line, crew or finishing
  * @param station its name
  * @param meanActiveMin mean length of its active periods, minutes
+ * @param longestPercent share of the replications in which that mean is the longest of all, per cent
  */
-record Candidate(String kind, String station, Interval meanActiveMin) {
+record Candidate(String kind, String station, Interval meanActiveMin, Interval longestPercent) {
     private static final double SHOWN_IN_HOURS_FROM_MIN = 120;
 
     /**
@@ -23,7 +24,11 @@ record Candidate(String kind, String station, Interval meanActiveMin) {
     static List<Candidate> ranked(RunReport report) {
         Estimates table = report.table(BottleneckSheet.SHEET);
         return table.keys().stream()
-                .map(key -> new Candidate(key.get(0), key.get(1), table.at(key, BottleneckSheet.MEAN_ACTIVE)))
+                .map(key -> new Candidate(
+                        key.get(0),
+                        key.get(1),
+                        table.at(key, BottleneckSheet.MEAN_ACTIVE),
+                        table.at(key, BottleneckSheet.FIRST_PCT)))
                 .filter(candidate -> candidate.meanActiveMin.isPresent())
                 .sorted(Comparator.comparingDouble((Candidate candidate) -> candidate.meanActiveMin.mean())
                         .reversed())

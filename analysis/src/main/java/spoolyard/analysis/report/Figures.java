@@ -9,14 +9,16 @@ import java.util.Optional;
 
 /** How numbers are written. */
 final class Figures {
-    private static final MathContext FOR_FILES = new MathContext(9);
+    private static final MathContext FOR_FILES = new MathContext(7);
 
+    private static final double SMALLEST = 1e-9;
     private static final int DECIMALS_OF_A_TICK = 6;
 
     private Figures() {}
 
     /**
-     * For files: nine significant digits, decimal point, no exponent.
+     * For files: seven significant digits, decimal point, no exponent; what is smaller than 1e-9 is the rounding of
+     * sums and written as 0.
      *
      * @param value any value
      * @return the number; empty if it is not a number
@@ -24,6 +26,9 @@ final class Figures {
     static Optional<BigDecimal> exact(double value) {
         if (Double.isNaN(value)) {
             return Optional.empty();
+        }
+        if (Math.abs(value) < SMALLEST) {
+            return Optional.of(BigDecimal.ZERO);
         }
         BigDecimal rounded = new BigDecimal(value, FOR_FILES).stripTrailingZeros();
         return Optional.of(rounded.scale() < 0 ? rounded.setScale(0) : rounded);

@@ -1,7 +1,6 @@
 package spoolyard.analysis.report;
 
 import java.util.List;
-import spoolyard.core.quantity.Ticks;
 
 /**
  * The first lines of a report: known before the run, so they can be shown at once.
@@ -22,9 +21,8 @@ public record ReportHeading(Provenance provenance, Setting setting, int replicat
     }
 
     private String title(Ink ink) {
-        double days = Ticks.toHours(setting.plant().horizonTicks()) / 24;
-        String length = Figures.shown(days, days == Math.rint(days) ? 0 : 2);
-        String span = ", " + length + " days from " + setting.clock().minute(0);
+        String span = ", " + setting.clock().minute(0) + " to "
+                + setting.clock().minute(setting.plant().horizonTicks());
         return ink.strong(Cell.clipped(setting.plant().name(), TextReport.MOST_COLUMNS - span.length())) + span;
     }
 

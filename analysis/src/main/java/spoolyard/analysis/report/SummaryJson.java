@@ -74,6 +74,11 @@ public final class SummaryJson {
         ObjectNode node = NODES.objectNode();
         PlantClock clock = report.setting().clock();
         node.put("start", clock.start().toOffsetDateTime().toString());
+        node.put(
+                "end",
+                clock.at(report.setting().plant().horizonTicks())
+                        .toOffsetDateTime()
+                        .toString());
         node.put("zone", clock.start().getZone().getId());
         node.set("horizon_h", number(Ticks.toHours(report.setting().plant().horizonTicks())));
         node.put("master_seed", report.provenance().masterSeed());
@@ -107,6 +112,7 @@ public final class SummaryJson {
             each.put("kind", candidate.kind());
             each.put("station", candidate.station());
             each.set("mean_active_min", interval(candidate.meanActiveMin()));
+            each.set("bottleneck_pct_of_replications", interval(candidate.longestPercent()));
         }
         return node;
     }

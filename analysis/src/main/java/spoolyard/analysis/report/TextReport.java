@@ -18,7 +18,8 @@ public final class TextReport {
     public static final int MOST_COLUMNS = 100;
 
     private static final int INDENT = 13;
-    private static final int LONGEST_NAME = 14;
+    private static final int LONGEST_NAME = 12;
+    private static final String METHOD = "mean active period, Roser et al. 2001";
     private static final int MOST_CANDIDATES = 3;
     private static final double WORTH_SHOWING_PCT = 0.05;
 
@@ -139,11 +140,10 @@ public final class TextReport {
         return List.of(
                 headed(
                         "Bottleneck",
-                        ink.strong(name(first)) + ", active for " + first.shownDuration(cell) + " at a stretch"
-                                + (next.isEmpty() ? "" : "; next " + next)),
-                headed(
-                        "",
-                        ink.faint("by the mean active period (Roser, Nakano and Tanaka 2001); all in bottleneck.csv")));
+                        ink.strong(name(first)) + ", active for " + first.shownDuration(cell)
+                                + " at a stretch, the longest in " + cell.mean(first.longestPercent(), 0)
+                                + " % of runs"),
+                headed("", ink.faint((next.isEmpty() ? "" : "next " + next + "; ") + METHOD)));
     }
 
     private static String name(Candidate candidate) {

@@ -40,8 +40,8 @@ final class EstimatesTest {
         assertThat(rows.get(0))
                 .startsWith("line,from,to,count,count_half_width,purge_kg,purge_kg_half_width,purge_kg_each");
         // t(0.975; 1) = 12.7062047361747 (GNU R qt); of two values a and b the half-width is t |a - b| / 2.
-        assertThat(rows.get(1)).startsWith("L2,BLK,NAT,0.5,6.35310237,4.5,57.1779213,9,,");
-        assertThat(rows.get(2)).startsWith("L2,RED,BLK,1.5,6.35310237,4,25.4124095,2.5,6.35310237,");
+        assertThat(rows.get(1)).startsWith("L2,BLK,NAT,0.5,6.353102,4.5,57.17792,9,,");
+        assertThat(rows.get(2)).startsWith("L2,RED,BLK,1.5,6.353102,4,25.41241,2.5,6.353102,");
     }
 
     @Test

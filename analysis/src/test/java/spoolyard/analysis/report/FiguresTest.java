@@ -10,13 +10,15 @@ final class FiguresTest {
     @ParameterizedTest
     @CsvSource({
         "0.1, 0.1",
-        "12345678912, 12345678900",
+        "12345678912, 12345680000",
         "1e-7, 0.0000001",
         "1200000, 1200000",
-        "-0.3333333333, -0.333333333",
+        "-0.3333333333, -0.3333333",
+        "60.00000002, 60",
+        "7e-19, 0",
         "0, 0"
     })
-    void writesFilesWithNineDigitsAndNoExponent(double value, String text) {
+    void writesFilesWithSevenDigitsAndNoExponent(double value, String text) {
         assertThat(Figures.cell(value)).isEqualTo(text);
     }
 

@@ -58,7 +58,7 @@ final class SummaryJsonTest {
     }
 
     @Test
-    void givesMeansAndHalfWidthsToNineDigits() throws JsonProcessingException {
+    void givesMeansAndHalfWidthsToSevenDigits() throws JsonProcessingException {
         RunReport report = SampleReports.of(2, 1, 3);
         Interval scrap = report.plant(PlantSheet.SCRAP_PCT);
 

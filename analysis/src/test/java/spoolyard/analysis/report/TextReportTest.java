@@ -57,7 +57,7 @@ final class TextReportTest {
                 "Good spools  %.1f \u00b1 %.1f per shift; ",
                 perShift.mean(),
                 perShift.halfWidth().orElseThrow());
-        assertThat(lines.get(0)).isEqualTo("Sample works, 28 days from 2027-03-01 06:00");
+        assertThat(lines.get(0)).isEqualTo("Sample works, 2027-03-01 06:00 to 2027-03-29 07:00");
         assertThat(lines.get(3)).startsWith(expected);
         assertThat(lines.get(4)).matches(" {13}D [0-9.]+ \u00b1 [0-9.]+ {3}E [0-9.]+ \u00b1 .* {3}N .*");
     }

@@ -202,7 +202,7 @@ public final class PlausibleRuns implements Replicator {
                 double present = 4 * 7.5 * 3600 * 5;
                 double busy = present * (0.5 + 0.2 * random.nextDouble());
                 crew.add(new RunResult.CrewResult(
-                        role, shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300));
+                        role, shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300, 500));
             }
         }
         return crew;

@@ -72,9 +72,8 @@ final class OrderFile {
         String id = id(row);
         Product product = product(row);
         int spools = read(row, "spools", SPOOLS);
-        long releaseTick =
-                optional(row, "release_date", RELEASE).map(clock::tick).orElse(0L);
-        long dueTick = clock.tick(read(row, "due_date", DUE));
+        long releaseTick = row.cell("release_date") instanceof Node.Text ? tick(row, "release_date", RELEASE) : 0;
+        long dueTick = tick(row, "due_date", DUE);
         Urgency urgency = optional(row, "priority", Urgency.KIND).orElse(Urgency.USUAL);
         List<String> allowed = allowedLines(row);
         Optional<Double> netKg = optional(row, "net_kg", NET_KG);

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import spoolyard.core.plant.Law;
+import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Nearest;
 import spoolyard.scenarios.read.Node;
 
 /**
@@ -75,15 +77,27 @@ public final class LawKind implements Kind<Law> {
 
     private Law named(Node.Mapping mapping, Reading reading) {
         List<String> names = List.copyOf(mapping.entries().keySet());
-        if (names.size() != 1 || !laws.containsKey(names.get(0))) {
-            String mend = names.size() > 1
-                    ? "leave one; a merge patch takes an inherited one out with " + names.get(0) + ": null"
-                    : "write for example lognormal: {mean: 18 s, cv: 0.25}";
-            String allowed = "Must name one distribution of: " + String.join(", ", laws.keySet()) + ".";
-            reading.fault(FaultKind.IMPOSSIBLE_DISTRIBUTION, mapping, allowed, mend);
-            return standIn();
+        if (names.size() == 1 && laws.containsKey(names.get(0))) {
+            return laws.get(names.get(0)).read(mapping.entries().get(names.get(0)), reading);
         }
-        return laws.get(names.get(0)).read(mapping.entries().get(names.get(0)), reading);
+        mapping.entries().keySet().stream()
+                .filter(name -> !laws.containsKey(name))
+                .forEach(name -> unknown(name, mapping.entries().get(name), reading));
+        if (laws.keySet().containsAll(names)) {
+            String mend = names.isEmpty()
+                    ? "write for example lognormal: {mean: 18 s, cv: 0.25}"
+                    : "leave one; a merge patch takes an inherited one out with " + names.get(0) + ": null";
+            reading.fault(FaultKind.IMPOSSIBLE_DISTRIBUTION, mapping, "Must name one distribution.", mend);
+        }
+        return standIn();
+    }
+
+    private void unknown(String name, Node node, Reading reading) {
+        String mend = Nearest.to(name, laws.keySet())
+                .map(near -> "write " + near)
+                .orElse("write for example lognormal: {mean: 18 s, cv: 0.25}");
+        String allowed = "Must be a distribution: " + String.join(", ", laws.keySet()) + ".";
+        reading.faults().add(new Fault(FaultKind.IMPOSSIBLE_DISTRIBUTION, node.origin(), name, allowed, mend));
     }
 
     private Kind<Law> mapping(String type, Function<MappingReader, Law> build) {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.format.Quantity;
-import spoolyard.scenarios.read.Node;
 
 /** Plain numbers, without a unit. */
 public final class Numbers {
@@ -72,10 +71,5 @@ public final class Numbers {
                 .filter(n -> n.abs().compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) <= 0)
                 .filter(n -> n.stripTrailingZeros().scale() <= 0)
                 .map(BigDecimal::intValueExact);
-    }
-
-    /** Whether a node is a plain number at all. */
-    static boolean isNumber(Node node) {
-        return node instanceof Node.Text text && decimalNumber(text.text()).isPresent();
     }
 }

@@ -7,6 +7,7 @@ import spoolyard.core.record.RunResult.CrewResult;
 final class CrewLedger {
     private final long[] ticks = new long[Member.State.values().length];
     long tasks;
+    long activePeriods;
     long paidTicks;
     private long waits;
     private long waitTicks;
@@ -36,6 +37,7 @@ final class CrewLedger {
                 Ticks.toSeconds(paidTicks),
                 tasks,
                 waits == 0 ? 0 : Ticks.toSeconds(waitTicks) / waits,
-                Ticks.toSeconds(longestWaitTicks));
+                Ticks.toSeconds(longestWaitTicks),
+                activePeriods);
     }
 }

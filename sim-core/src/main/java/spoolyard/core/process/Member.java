@@ -14,8 +14,14 @@ final class Member {
         IDLE,
         WALKING,
         WORKING,
-        ON_BREAK
+        ON_BREAK;
+
+        boolean isActive() {
+            return this == WALKING || this == WORKING;
+        }
     }
+
+    private static final long NEVER_YET = -1;
 
     final RoleCrew role;
     private final CrewDesk desk;
@@ -30,6 +36,7 @@ final class Member {
     private boolean breakIsRelieved;
     private boolean leaving;
     private long since;
+    private long activeUntil = NEVER_YET;
 
     Member(CrewDesk desk, RoleCrew role, int number) {
         this.desk = desk;
@@ -93,6 +100,7 @@ final class Member {
         shift = itsShift;
         zones = role.zonesOf(place, itsShift.heads(role.index()));
         leaving = false;
+        activeUntil = NEVER_YET;
         enter(State.IDLE);
         breaks.begin(itsShift, place);
     }
@@ -239,6 +247,11 @@ final class Member {
 
     private void enter(State nextState) {
         book();
+        if (state.isActive()) {
+            activeUntil = since;
+        } else if (nextState.isActive() && activeUntil != since) {
+            shift.ledger(role.index()).activePeriods++;
+        }
         state = nextState;
     }
 

@@ -129,6 +129,8 @@ public record RunResult(
      * @param tasks tasks ended
      * @param meanWaitS mean time from call to arrival over the tasks ended, seconds; 0 if none
      * @param longestWaitS longest such time, seconds
+     * @param activePeriods number of unbroken periods of work and walking, over all persons: tasks that follow each other
+     *     at once are one period
      */
     public record CrewResult(
             String role,
@@ -140,7 +142,8 @@ public record RunResult(
             double paidS,
             long tasks,
             double meanWaitS,
-            double longestWaitS) {}
+            double longestWaitS,
+            long activePeriods) {}
 
     /**
      * Spools from outside.

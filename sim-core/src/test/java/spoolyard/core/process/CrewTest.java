@@ -56,6 +56,29 @@ class CrewTest {
     }
 
     @Test
+    void tasksThatFollowEachOtherAtOnceAreOneActivePeriod() {
+        PlantSketch oneLine = hour().order("SO-2", PlantSketch.WHITE_PLA, 1000);
+        PlantSketch twoLines = hour();
+        twoLines.lineCount = 2;
+        twoLines.order("SO-2", PlantSketch.WHITE_PLA, 1000);
+        oneLine.hours = 0.3;
+        twoLines.hours = 0.3;
+
+        RunResult.CrewResult one = run(oneLine).crew().get(0);
+        RunResult.CrewResult two = run(twoLines).crew().get(0);
+
+        // Line 1 is full at 200, 400 ... 1000 s and takes 50 s each time. Line 2 is full at 200 s too, waits 50 s,
+        // loses
+        // 50 + 18 - 35.79 = 32.2 s of filament and is full at 432.2, 632.2 ... 1032.2 s: always while the operator is
+        // at
+        // line 1, who then goes straight on. The fifth time ends at 1100 s, after the run.
+        assertThat(one.tasks()).isEqualTo(5);
+        assertThat(one.activePeriods()).isEqualTo(5);
+        assertThat(two.tasks()).isEqualTo(9);
+        assertThat(two.activePeriods()).isEqualTo(5);
+    }
+
+    @Test
     void nobodySwapsDuringABreakWithoutRelief() {
         PlantSketch sketch = hour();
         sketch.shifts.add(shift("D", 0, 3600, List.of(1), rest(1190, 600, false, false)));
