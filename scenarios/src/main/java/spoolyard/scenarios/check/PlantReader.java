@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Crew;
+import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
@@ -76,7 +77,8 @@ public final class PlantReader {
                 dated.stream().map(DatedShift::toShift).toList(),
                 changeovers,
                 finishing,
-                book);
+                book,
+                r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE));
         return new ReadPlant(plant, description, clock, names.shifts(), dated);
     }
 

@@ -30,4 +30,28 @@ public record Plant(
         lines = List.copyOf(lines);
         shifts = List.copyOf(shifts);
     }
+
+    /**
+     * A plant whose material needs no preparation.
+     *
+     * @param name as above
+     * @param horizonTicks as above
+     * @param lines as above
+     * @param crew as above
+     * @param shifts as above
+     * @param changeovers as above
+     * @param finishing as above
+     * @param book as above
+     */
+    public Plant(
+            String name,
+            long horizonTicks,
+            List<Line> lines,
+            Crew crew,
+            List<Shift> shifts,
+            ChangeoverRules changeovers,
+            Finishing finishing,
+            OrderBook book) {
+        this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, DryingRoom.NONE);
+    }
 }

@@ -35,6 +35,7 @@ final class LineProcess {
     private Optional<Product> onStrands = Optional.empty();
     private Runnable afterProgram = () -> {};
     private double kgPerS;
+    private double speedShare = 1;
     private boolean making;
     private boolean slowed;
     private boolean overflowStopped;
@@ -225,7 +226,6 @@ final class LineProcess {
             onStrands = Optional.of(product);
         }
         kgPerS = rateKgPerH(product) / 3600;
-        clock.rate(line.rateKgPerH(product) / 3600);
         making = true;
         feedProduct();
         showMaking();
@@ -307,16 +307,16 @@ final class LineProcess {
     // ------------------------------------------------------------------ making
 
     private void feedProduct() {
-        double share = 1;
+        speedShare = 1;
         double scrapShare = 0;
         if (slowed && line.overflow() instanceof OverflowPolicy.Slow slow) {
-            share = slow.minimumSpeedShare();
+            speedShare = slow.minimumSpeedShare();
             scrapShare = slow.scrapShare();
         }
-        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strands.feedProduct(share * kgPerS, kgPerM, scrapShare);
-        draw(share * kgPerS);
-        clock.share(share);
+        Product product = onStrands.orElseThrow();
+        strands.feedProduct(speedShare * kgPerS, product.filament().kgPerM(), scrapShare);
+        draw(speedShare * kgPerS);
+        clock.rates(line.rateKgPerH(product) / 3600, speedShare * kgPerS);
     }
 
     void slowingChanged() {
@@ -341,9 +341,8 @@ final class LineProcess {
     }
 
     private void setClocks() {
-        double share = clock.speedShare();
-        stops.setClocks(making, kgPerS * share);
-        strands.setClocks(making, kgPerS * share);
+        stops.setClocks(making, kgPerS * speedShare);
+        strands.setClocks(making, kgPerS * speedShare);
     }
 
     // ------------------------------------------------------------------ full accumulator
@@ -378,7 +377,7 @@ final class LineProcess {
         tell("strand", repair.clock().cause().name());
         strand.cut(ScrapCause.SHORT_SPOOL);
         double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strand.feedWaste(kgPerS * clock.speedShare() / line.strands(), kgPerM, ScrapCause.STOPPAGE);
+        strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
         repair.start();
         strandRepairChanged();
     }

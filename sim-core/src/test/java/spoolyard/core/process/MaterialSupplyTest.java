@@ -59,6 +59,7 @@ class MaterialSupplyTest {
         // 60 kg / 4 h = 15 kg/h
         assertThat(line.fedKg()).isCloseTo(150, within(1e-6));
         assertThat(line.ratedKg()).isCloseTo(180, within(1e-6));
+        assertThat(line.slowedLossKg()).isCloseTo(30, within(1e-6));
     }
 
     @Test

@@ -95,8 +95,7 @@ class PlantDeterminismTest {
                 plant.shifts(),
                 plant.changeovers(),
                 plant.finishing(),
-                new OrderBook(reversed(plant.book().orders()), plant.book().rule(), Map.of()),
-                plant.drying());
+                new OrderBook(reversed(plant.book().orders()), plant.book().rule(), Map.of()));
 
         for (String line : List.of("L1", "L2")) {
             assertThat(trace(reversed, 5, 0, line)).hasSizeGreaterThan(100).isEqualTo(trace(plant, 5, 0, line));
