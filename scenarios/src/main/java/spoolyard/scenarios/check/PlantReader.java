@@ -15,6 +15,7 @@ import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.calendar.ShiftCalendar;
 import spoolyard.scenarios.calendar.ShiftPlan;
+import spoolyard.scenarios.capacity.CapacityWarnings;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
 import spoolyard.scenarios.field.Reading;
@@ -50,6 +51,10 @@ public final class PlantReader {
         if (reading.faults().isEmpty()) {
             new CrossChecks(plant, tree, reading).run();
         }
+        if (reading.faults().isEmpty()) {
+            CapacityWarnings.of(plant.plant(), new TreeOrigins(tree, plant.orderOrigins()))
+                    .forEach(reading.faults()::add);
+        }
         return plant;
     }
 
@@ -67,7 +72,8 @@ public final class PlantReader {
         ChangeoverRules changeovers = changeovers(r, products, tables);
         List<DatedShift> dated = shifts.orElse(List.of());
         Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
-        OrderBook book = book(r, tables.orders(), new OrderFile(lines, products, clock, reading));
+        OrderFile orders = new OrderFile(lines, products, clock, reading);
+        OrderBook book = book(r, tables.orders(), orders);
         Plant plant = new Plant(
                 name,
                 clock.horizonTicks(),
@@ -77,7 +83,7 @@ public final class PlantReader {
                 changeovers,
                 finishing,
                 book);
-        return new ReadPlant(plant, description, clock, names.shifts(), dated);
+        return new ReadPlant(plant, description, clock, names.shifts(), orders.origins());
     }
 
     private Optional<List<DatedShift>> shifts(MappingReader r, PlantClock clock) {

@@ -8,7 +8,6 @@ import spoolyard.core.plant.Line;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.TaskKind;
-import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.RunResult.ChangeoverResult;
@@ -28,6 +27,7 @@ final class LineProcess {
     private final ChangeoverLog changeovers;
     private final StrandGroup strands;
     private final LineStops stops;
+    private final LineHours hours;
     private final WinderOutput output;
     private Optional<OrderRun> order = Optional.empty();
     private Optional<Product> onStrands = Optional.empty();
@@ -36,8 +36,6 @@ final class LineProcess {
     private boolean making;
     private boolean slowed;
     private boolean overflowStopped;
-    private boolean scheduled;
-    private boolean closing;
 
     LineProcess(World world, Line line, int index, Floor floor) {
         this.world = world;
@@ -58,6 +56,7 @@ final class LineProcess {
                 "line " + line.name());
         this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
+        this.hours = new LineHours(this, condition, planner, stops);
     }
 
     Line description() {
@@ -89,6 +88,19 @@ final class LineProcess {
         return clock.state() == LineState.NO_ORDER;
     }
 
+    /** Making, in a program, or standing with a full accumulator. */
+    boolean isAtWork() {
+        return making || program.isRunning() || overflowStopped;
+    }
+
+    Program program() {
+        return program;
+    }
+
+    LineHours hours() {
+        return hours;
+    }
+
     /** Rate of the product at full speed. */
     double kgPerS() {
         return kgPerS;
@@ -106,67 +118,6 @@ final class LineProcess {
     void advance() {
         strands.advance();
         clock.book();
-    }
-
-    // ------------------------------------------------------------------ calendar
-
-    long drawShutDownTicks() {
-        return planner.drawShutDownTicks();
-    }
-
-    void preheat() {
-        if (!scheduled && !condition.isHot() && !program.isRunning()) {
-            run(planner.preheat(), () -> {
-                condition.heated();
-                if (scheduled) {
-                    decide();
-                } else {
-                    clock.enter(LineState.NOT_SCHEDULED);
-                }
-            });
-        }
-    }
-
-    void periodBegins() {
-        scheduled = true;
-        closing = false;
-        if (program.isWaiting()) {
-            enter(LineState.WAITING_FOR_CREW);
-        } else if (!making && !program.isRunning() && !overflowStopped) {
-            decide();
-        }
-    }
-
-    void shutDown(long ticks) {
-        closing = true;
-        if (stops.isUnderWay()) {
-            return;
-        }
-        if (condition.isHot() || program.isRunning()) {
-            halt(ScrapCause.SHORT_SPOOL);
-            run(planner.shutDown(ticks), this::goOff);
-        } else {
-            goOff();
-        }
-    }
-
-    void periodEnds() {
-        scheduled = false;
-        EndOfPeriod policy = line.startStop().endOfPeriod();
-        boolean atWork = making || program.isRunning() || overflowStopped;
-        if (stops.isUnderWay() || policy == EndOfPeriod.RUN_ON && atWork) {
-            enter(clock.state());
-        } else {
-            goOff();
-        }
-    }
-
-    void plannedStop(Window window) {
-        stops.windowOpens(window);
-        if (making || overflowStopped || isIdle()) {
-            halt(ScrapCause.SHORT_SPOOL);
-            decide();
-        }
     }
 
     // ------------------------------------------------------------------ orders
@@ -218,7 +169,7 @@ final class LineProcess {
 
     /** What to do now that the line is neither making nor in a program. */
     void decide() {
-        if (closing || !scheduled) {
+        if (!hours.mayWork()) {
             goOff();
         } else if (!stops.beginWindow() && !stops.beginPending()) {
             if (order.isEmpty()) {
@@ -267,7 +218,8 @@ final class LineProcess {
         clock.enter(LineState.NO_ORDER);
     }
 
-    private void goOff() {
+    /** Stops and goes out of hours. */
+    void goOff() {
         halt(ScrapCause.SHORT_SPOOL);
         if (line.startStop().endOfPeriod() == EndOfPeriod.SHUT_DOWN || !condition.isHot()) {
             condition.cooled();
@@ -397,7 +349,7 @@ final class LineProcess {
 
     /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
     void enter(LineState state) {
-        clock.enter(!scheduled && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
+        clock.enter(!hours.isScheduled() && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
     }
 
     void tell(String what, String detail) {

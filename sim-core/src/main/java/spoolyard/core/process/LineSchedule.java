@@ -10,13 +10,13 @@ import spoolyard.core.quantity.Ticks;
 /** Puts a line's working periods, preheating, shut-downs and planned stops on the calendar. */
 final class LineSchedule {
     private final World world;
-    private final LineProcess process;
+    private final LineHours hours;
     private final Line line;
     private final long horizon;
 
     LineSchedule(World world, LineProcess process) {
         this.world = world;
-        this.process = process;
+        this.hours = process.hours();
         this.line = process.description();
         this.horizon = world.plant().horizonTicks();
     }
@@ -29,7 +29,7 @@ final class LineSchedule {
         }
         for (Window stop : line.plannedStops()) {
             if (stop.endTick() > 0) {
-                at(Math.max(0, stop.startTick()), stop.name() + " begins", () -> process.plannedStop(stop));
+                at(Math.max(0, stop.startTick()), stop.name() + " begins", () -> hours.plannedStop(stop));
             }
         }
     }
@@ -37,15 +37,15 @@ final class LineSchedule {
     private void schedule(Window period) {
         long lead = Ticks.ofSeconds(line.startStop().preheatLeadS());
         if (lead > 0 && period.startTick() > 0) {
-            at(Math.max(0, period.startTick() - lead), "preheating", process::preheat);
+            at(Math.max(0, period.startTick() - lead), "preheating", hours::preheat);
         }
-        at(Math.max(0, period.startTick()), "working period begins", process::periodBegins);
+        at(Math.max(0, period.startTick()), "working period begins", hours::periodBegins);
         if (line.startStop().endOfPeriod() == EndOfPeriod.SHUT_DOWN) {
-            long ticks = process.drawShutDownTicks();
+            long ticks = hours.drawShutDownTicks();
             long start = Math.max(Math.max(0, period.startTick()), period.endTick() - ticks);
-            at(start, "shut-down", () -> process.shutDown(period.endTick() - start));
+            at(start, "shut-down", () -> hours.shutDown(period.endTick() - start));
         }
-        at(period.endTick(), "working period ends", process::periodEnds);
+        at(period.endTick(), "working period ends", hours::periodEnds);
     }
 
     private void at(long tick, String what, Runnable action) {

@@ -70,6 +70,7 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    List<Finishing.CartonSize> cartons = new ArrayList<>();
     ChangeoverRules changeovers = new ChangeoverRules(
             List.of(
                     new ChangeoverRules.MeasuredPurge("*", "*", "WHT", "BLK", 2),
@@ -132,7 +133,7 @@ final class PlantSketch {
                 new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
                 crewed,
                 changeovers,
-                new Finishing(finishing, List.of(), 40, inbound),
+                new Finishing(finishing, cartons, 40, inbound),
                 new OrderBook(orders, rule, Map.of()));
     }
 
