@@ -19,6 +19,7 @@ import spoolyard.scenarios.calendar.ShiftPlan;
 import spoolyard.scenarios.capacity.CapacityWarnings;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
+import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Words;
 import spoolyard.scenarios.read.Node;
@@ -96,9 +97,9 @@ public final class PlantReader {
 
     private List<Line> lines(MappingReader r, Products products, LineTimes times) {
         LineKind line = new LineKind(names, products, times);
-        Node shared = r.raw("every_line").orElse(Trees.nothing());
-        return List.copyOf(r.optional("lines", new OverSharedKind<>(shared, line::named), Map.of())
-                .values());
+        r.optional("every_line", new AnyMappingKind());
+        return List.copyOf(
+                r.optional("lines", new NamedKind<>(line::named), Map.of()).values());
     }
 
     private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {
