@@ -39,6 +39,7 @@ final class LineClock {
         double seconds = Ticks.toSeconds(world.now() - last);
         last = world.now();
         LineState state = states.state();
+        ledger.materials.passed(seconds, state);
         if (state == LineState.RUNNING || state == LineState.SLOWED) {
             ledger.ratedKg += seconds * ratedKgPerS;
             ledger.slowedLossKg += seconds * (ratedKgPerS - actualKgPerS);

@@ -21,6 +21,7 @@ final class LineProcess {
     private final Floor floor;
     private final LineLedger ledger = new LineLedger();
     private final LineClock clock;
+    private final HeatLedger heat;
     private final LineCondition condition;
     private final StepPlanner planner;
     private final Program program;
@@ -46,7 +47,9 @@ final class LineProcess {
         this.index = index;
         this.floor = floor;
         this.clock = new LineClock(world, ledger);
-        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow());
+        this.heat = new HeatLedger(world, line.runningAtStart());
+        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), heat);
+        line.onLineNow().ifPresent(this::turnTo);
         this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
@@ -112,6 +115,10 @@ final class LineProcess {
 
     LineClock clock() {
         return clock;
+    }
+
+    HeatLedger heat() {
+        return heat;
     }
 
     List<ChangeoverResult> changeovers() {
@@ -197,6 +204,7 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
+        turnTo(product);
         if (supply.isPresent() && !supply.get().takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
             return;
@@ -217,6 +225,12 @@ final class LineProcess {
             condition.holds(product);
             decide();
         });
+    }
+
+    /** From now on the line's time and what it takes in belong to a product. */
+    private void turnTo(Product product) {
+        clock.book();
+        ledger.materials.turnTo(product, line.rateKgPerH(product) / 3600);
     }
 
     private void produce(Product product) {
@@ -242,6 +256,7 @@ final class LineProcess {
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
+        heat.screw(rateKgPerS > 0);
         supply.ifPresent(source -> source.draw(rateKgPerS));
     }
 

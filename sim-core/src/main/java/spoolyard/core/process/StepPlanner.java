@@ -59,7 +59,7 @@ final class StepPlanner {
     /** Heating ahead of the working period. */
     List<Step> preheat() {
         return List.of(
-                Step.alone("heat up", LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
+                Step.alone(Step.HEAT_UP, LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
                 Step.alone("soak", LineState.STARTING, soak.nextTicks(), Step.Waste.NONE));
     }
 

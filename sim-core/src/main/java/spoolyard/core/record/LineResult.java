@@ -27,6 +27,7 @@ import java.util.Map;
  * @param longestSwapWaitS longest such time, seconds
  * @param stoppages by cause, in plant order
  * @param activePeriods number of unbroken active periods (see {@link LineState#isActive()})
+ * @param use heat and materials it took
  */
 public record LineResult(
         String line,
@@ -47,7 +48,8 @@ public record LineResult(
         double meanSwapWaitS,
         double longestSwapWaitS,
         List<StoppageResult> stoppages,
-        long activePeriods) {
+        long activePeriods,
+        LineUse use) {
     /** Copies the collections; every enum constant must be a key. */
     public LineResult {
         stateS = Collections.unmodifiableMap(new EnumMap<>(stateS));
@@ -55,6 +57,72 @@ public record LineResult(
         overflows = Collections.unmodifiableMap(new EnumMap<>(overflows));
         overflowM = Collections.unmodifiableMap(new EnumMap<>(overflowM));
         stoppages = List.copyOf(stoppages);
+    }
+
+    /**
+     * A line of whose heat and materials nothing is told.
+     *
+     * @param line as above
+     * @param stateS as above
+     * @param goodSpools as above
+     * @param rejectedSpools as above
+     * @param goodKg as above
+     * @param scrapKg as above
+     * @param fedKg as above
+     * @param inProcessKg as above
+     * @param ratedKg as above
+     * @param swaps as above
+     * @param overflows as above
+     * @param overflowM as above
+     * @param slowedLossKg as above
+     * @param blockedS as above
+     * @param peakLevelM as above
+     * @param meanSwapWaitS as above
+     * @param longestSwapWaitS as above
+     * @param stoppages as above
+     * @param activePeriods as above
+     */
+    public LineResult(
+            String line,
+            Map<LineState, Double> stateS,
+            long goodSpools,
+            long rejectedSpools,
+            double goodKg,
+            Map<ScrapCause, Double> scrapKg,
+            double fedKg,
+            double inProcessKg,
+            double ratedKg,
+            long swaps,
+            Map<OverflowCause, Long> overflows,
+            Map<OverflowCause, Double> overflowM,
+            double slowedLossKg,
+            double blockedS,
+            double peakLevelM,
+            double meanSwapWaitS,
+            double longestSwapWaitS,
+            List<StoppageResult> stoppages,
+            long activePeriods) {
+        this(
+                line,
+                stateS,
+                goodSpools,
+                rejectedSpools,
+                goodKg,
+                scrapKg,
+                fedKg,
+                inProcessKg,
+                ratedKg,
+                swaps,
+                overflows,
+                overflowM,
+                slowedLossKg,
+                blockedS,
+                peakLevelM,
+                meanSwapWaitS,
+                longestSwapWaitS,
+                stoppages,
+                activePeriods,
+                LineUse.NONE);
     }
 
     /**
