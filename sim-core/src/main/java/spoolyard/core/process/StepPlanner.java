@@ -211,7 +211,7 @@ final class StepPlanner {
     }
 
     private Step purge(String name, LineState state, double massKg, Product product, ScrapCause cause) {
-        long ticks = Ticks.ofSeconds(massKg / kgPerS(product));
+        long ticks = massKg > 0 ? Ticks.ofSeconds(massKg / kgPerS(product)) : 0;
         Step.Waste waste = new Step.Waste(ticks > 0 ? massKg / Ticks.toSeconds(ticks) : 0, cause, false);
         return Step.alone(name, state, ticks, waste);
     }
