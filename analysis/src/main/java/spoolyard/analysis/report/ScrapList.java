@@ -9,6 +9,7 @@ final class ScrapList {
     private static final int INDENT = 13;
     private static final int TO_A_LINE = 3;
     private static final int WIDTH = 27;
+    private static final int NAME = 16;
     private static final double WORTH_SHOWING_PCT = 0.005;
 
     private final RunReport report;
@@ -39,14 +40,25 @@ final class ScrapList {
         return lines;
     }
 
+    /**
+     * The causes that can be seen, the largest first.
+     *
+     * @param causes all causes
+     * @return rows of those above some thousandths of a per cent
+     */
+    static List<List<String>> worthShowing(Estimates causes) {
+        return causes.keys().stream()
+                .filter(key -> causes.at(key, LineSheets.CAUSE_PCT).mean() >= WORTH_SHOWING_PCT)
+                .sorted(Comparator.comparingDouble(
+                        key -> -causes.at(key, LineSheets.CAUSE_PCT).mean()))
+                .toList();
+    }
+
     private List<String> causes() {
         Estimates table = report.table(LineSheets.SCRAP_CAUSES);
-        return table.keys().stream()
-                .filter(key -> table.at(key, LineSheets.CAUSE_PCT).mean() >= WORTH_SHOWING_PCT)
-                .sorted(Comparator.comparingDouble(
-                        key -> -table.at(key, LineSheets.CAUSE_PCT).mean()))
-                .map(key -> Cell.left(key.get(0), 16)
-                        + Cell.left(cell.mean(table.at(key, LineSheets.CAUSE_PCT), 2), WIDTH - 16))
+        return worthShowing(table).stream()
+                .map(key -> Cell.left(key.get(0), NAME)
+                        + Cell.left(cell.mean(table.at(key, LineSheets.CAUSE_PCT), 2), WIDTH - NAME))
                 .toList();
     }
 }

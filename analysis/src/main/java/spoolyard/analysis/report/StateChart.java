@@ -25,9 +25,7 @@ final class StateChart {
     CategoryChart chart() {
         List<String> lines =
                 report.setting().plant().lines().stream().map(Line::name).toList();
-        CategoryChart chart = new CategoryChartBuilder()
-                .width(ChartLook.WIDTH)
-                .height(ChartLook.HEIGHT)
+        CategoryChart chart = ChartLook.size(new CategoryChartBuilder())
                 .title("Time by state")
                 .yAxisTitle("% of the run")
                 .build();
@@ -38,14 +36,18 @@ final class StateChart {
         chart.getStyler().setYAxisMin(0.0);
         chart.getStyler().setYAxisMax(100.0);
         for (Group group : Group.values()) {
-            List<Double> shares = lines.stream().map(line -> share(line, group)).toList();
-            if (shares.stream().anyMatch(share -> share > 0)) {
-                CategorySeries series = chart.addSeries(group.label, lines, shares);
-                series.setFillColor(group.colour);
-                series.setLineColor(Color.WHITE);
-            }
+            add(chart, group, lines);
         }
         return chart;
+    }
+
+    private void add(CategoryChart chart, Group group, List<String> lines) {
+        List<Double> shares = lines.stream().map(line -> share(line, group)).toList();
+        if (shares.stream().anyMatch(share -> share > 0)) {
+            CategorySeries series = chart.addSeries(group.label, lines, shares);
+            series.setFillColor(group.colour);
+            series.setLineColor(Color.WHITE);
+        }
     }
 
     private double share(String line, Group group) {
