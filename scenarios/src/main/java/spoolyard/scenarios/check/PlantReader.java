@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Crew;
+import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
@@ -18,6 +19,7 @@ import spoolyard.scenarios.calendar.ShiftPlan;
 import spoolyard.scenarios.capacity.CapacityWarnings;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
+import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Words;
 import spoolyard.scenarios.read.Node;
@@ -82,7 +84,8 @@ public final class PlantReader {
                 dated.stream().map(DatedShift::toShift).toList(),
                 changeovers,
                 finishing,
-                book);
+                book,
+                r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE));
         return new ReadPlant(plant, description, clock, names.shifts(), orders.origins());
     }
 
@@ -94,9 +97,9 @@ public final class PlantReader {
 
     private List<Line> lines(MappingReader r, Products products, LineTimes times) {
         LineKind line = new LineKind(names, products, times);
-        Node shared = r.raw("every_line").orElse(Trees.nothing());
-        return List.copyOf(r.optional("lines", new OverSharedKind<>(shared, line::named), Map.of())
-                .values());
+        r.optional("every_line", new AnyMappingKind());
+        return List.copyOf(
+                r.optional("lines", new NamedKind<>(line::named), Map.of()).values());
     }
 
     private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {

@@ -50,9 +50,9 @@ public final class StarterScenario {
     }
 
     private static List<Path> writeInto(Path folder) throws IOException {
-        Path plant = folder.resolve(ScenarioTree.PLANT_FILE);
+        Path plant = folder.resolve(BaseChain.PLANT_FILE);
         String editorLine = "# yaml-language-server: $schema=" + ScenarioSchema.FILE + "\n";
-        Files.writeString(plant, editorLine + new String(resource(ScenarioTree.PLANT_FILE), StandardCharsets.UTF_8));
+        Files.writeString(plant, editorLine + new String(resource(BaseChain.PLANT_FILE), StandardCharsets.UTF_8));
         for (String table : TABLES) {
             Files.write(folder.resolve(table), resource(table));
         }

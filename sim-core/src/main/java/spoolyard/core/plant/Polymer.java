@@ -8,6 +8,26 @@ package spoolyard.core.plant;
  * @param rateFactor line rate with this polymer as a share of the line's nominal rate, {@code > 0}
  * @param meltTemperatureC set point of the melt in degrees Celsius; a polymer change waits for the difference
  * @param hotStandbyLimitS how long the melt may stand hot before it must be purged, seconds, {@code >= 0}
+ * @param dryingS how long pellets must be in the dryer before they are extruded, seconds, {@code >= 0}
  */
 public record Polymer(
-        String code, double densityKgPerM3, double rateFactor, double meltTemperatureC, double hotStandbyLimitS) {}
+        String code,
+        double densityKgPerM3,
+        double rateFactor,
+        double meltTemperatureC,
+        double hotStandbyLimitS,
+        double dryingS) {
+    /**
+     * A polymer that needs no drying.
+     *
+     * @param code as above
+     * @param densityKgPerM3 as above
+     * @param rateFactor as above
+     * @param meltTemperatureC as above
+     * @param hotStandbyLimitS as above
+     */
+    public Polymer(
+            String code, double densityKgPerM3, double rateFactor, double meltTemperatureC, double hotStandbyLimitS) {
+        this(code, densityKgPerM3, rateFactor, meltTemperatureC, hotStandbyLimitS, 0);
+    }
+}

@@ -74,7 +74,7 @@ public final class PlantRun {
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
         buildStations(plant.finishing());
-        Floor floor = new Floor(desk, stations.get(0).rack(), orders, purges, flow);
+        Floor floor = new Floor(desk, stations.get(0).rack(), orders, purges, flow, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
