@@ -72,7 +72,7 @@ final class ChartLook {
         styler.setLegendLayout(Styler.LegendLayout.Horizontal);
         styler.setLegendBackgroundColor(Color.WHITE);
         styler.setLegendBorderColor(Color.WHITE);
-        styler.setLegendPadding(14);
+        styler.setLegendPadding(12);
         styler.setPlotGridLinesColor(Palette.GRID);
         styler.setPlotGridLinesStroke(new BasicStroke(1));
         styler.setPlotGridVerticalLinesVisible(false);
