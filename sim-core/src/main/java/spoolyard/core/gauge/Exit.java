@@ -10,7 +10,7 @@ import spoolyard.core.random.Normal;
 final class Exit {
     private static final int FEWEST_STEPS = 128;
     private static final int MOST_STEPS = 1 << 16;
-    private static final double STEPS_IN_A_SPREAD = 12;
+    private static final double STEPS_IN_A_SPREAD = 40;
 
     private Exit() {}
 
