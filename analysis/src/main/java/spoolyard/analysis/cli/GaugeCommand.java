@@ -59,7 +59,8 @@ final class GaugeCommand implements Callable<Integer> {
     @Option(
             names = "--line",
             paramLabel = "LINE",
-            description = "One line, with all products it may make; all lines, each with its main product, if not given.")
+            description =
+                    "One line, with all products it may make; all lines, each with its main product, if not given.")
     private String line;
 
     @Option(

@@ -25,7 +25,8 @@ final class PictureFile {
      */
     static boolean write(Path file, Supplier<byte[]> png, PrintStream err) throws InputException, IOException {
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png") || Files.isDirectory(file)) {
-            throw new InputException("--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
+            throw new InputException(
+                    "--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
         }
         byte[] bytes = Drawing.bytes(png, err);
         if (bytes.length == 0) {

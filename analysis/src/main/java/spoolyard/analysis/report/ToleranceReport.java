@@ -3,9 +3,9 @@ package spoolyard.analysis.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import spoolyard.core.gauge.GaugeLoop;
 import spoolyard.core.gauge.StationaryDiameter;
 import spoolyard.core.gauge.ToleranceFinding;
-import spoolyard.core.gauge.GaugeLoop;
 import spoolyard.core.plant.Gauge;
 
 /**
@@ -40,7 +40,8 @@ public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findin
      */
     public List<String> lines(Ink ink, List<Double> asked) {
         List<String> lines = new ArrayList<>(heading(ink));
-        lines.add(ink.strong(row("", "tolerance", "outside", "excursions", "mean length", "spools hit", study.lostAs(), "")));
+        lines.add(ink.strong(
+                row("", "tolerance", "outside", "excursions", "mean length", "spools hit", study.lostAs(), "")));
         lines.add(ink.faint(row("", "mm", "% of metres", "/h a strand", "s", "%", "% of mass", "kg/h")));
         for (ToleranceFinding finding : findings) {
             boolean isPresent = finding.toleranceMm() == study.presentMm();
