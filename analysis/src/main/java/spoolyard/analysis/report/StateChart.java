@@ -65,6 +65,7 @@ final class StateChart {
         DOWN("down", Palette.RED, LineState.DOWN),
         PLANNED("planned stop", Palette.INDIGO, LineState.PLANNED_STOP),
         WAITING("waiting for crew", Palette.CORAL, LineState.WAITING_FOR_CREW, LineState.OVERFLOW_STOP),
+        MATERIAL("waiting for material", Palette.VIOLET, LineState.WAITING_FOR_MATERIAL),
         NO_ORDER("no order", Palette.STONE, LineState.NO_ORDER),
         NOT_SCHEDULED("not scheduled", Palette.MIST, LineState.NOT_SCHEDULED);
 
