@@ -4,16 +4,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.report.ToleranceCase;
 import spoolyard.analysis.report.ToleranceChart;
+import spoolyard.analysis.report.ToleranceOverview;
 import spoolyard.analysis.report.ToleranceReport;
-import spoolyard.core.gauge.ToleranceFinding;
 import spoolyard.core.gauge.ToleranceStudy;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
@@ -60,7 +60,7 @@ final class GaugeCommand implements Callable<Integer> {
             names = "--line",
             paramLabel = "LINE",
             description =
-                    "One line, with all products it may make; all lines, each with its main product, if not given.")
+                    "One line in detail, with all that is ordered of it. All lines in short, each with the product ordered most, if not given.")
     private String line;
 
     @Option(
@@ -86,20 +86,24 @@ final class GaugeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
         List<Double> asked = asked();
+        if (picture != null) {
+            PictureFile.check(picture);
+        }
         Scenario read = scenario.read();
         List<ToleranceCase> cases = cases(read.plant());
         console.out().println(console.ink().title(read.plant().name()) + ": what a tolerance costs");
         console.out().println();
-        List<ToleranceReport> curves = new ArrayList<>();
-        for (ToleranceCase study : cases) {
-            ToleranceReport whole = study(study, asked);
-            List<ToleranceFinding> rows = whole.findings().stream()
-                    .filter(finding -> isShown(finding.toleranceMm(), study, asked))
-                    .toList();
-            new ToleranceReport(study, rows, whole.simulatedH())
-                    .lines(console.ink(), asked)
-                    .forEach(console.out()::println);
-            curves.add(whole);
+        TreeSet<Double> shown = new TreeSet<>(SHOWN_MM);
+        shown.addAll(asked);
+        cases.forEach(study -> shown.add(study.presentMm()));
+        List<ToleranceReport> curves =
+                cases.stream().map(study -> study(study, shown)).toList();
+        List<ToleranceReport> tables =
+                curves.stream().map(curve -> curve.only(shown)).toList();
+        if (line == null) {
+            new ToleranceOverview(tables).lines(console.ink()).forEach(console.out()::println);
+        } else {
+            tables.forEach(table -> table.lines(console.ink(), asked).forEach(console.out()::println));
         }
         ToleranceReport.CAUTIONS.forEach(console.out()::println);
         draw(curves);
@@ -151,10 +155,8 @@ final class GaugeCommand implements Callable<Integer> {
         }
     }
 
-    private ToleranceReport study(ToleranceCase study, List<Double> asked) {
-        TreeSet<Double> all = new TreeSet<>(asked);
-        all.addAll(SHOWN_MM);
-        all.add(study.presentMm());
+    private ToleranceReport study(ToleranceCase study, SortedSet<Double> shown) {
+        TreeSet<Double> all = new TreeSet<>(shown);
         for (int um = FIRST_UM; um <= LAST_UM; um += STEP_UM) {
             all.add(um / 1000.0);
         }
@@ -163,15 +165,11 @@ final class GaugeCommand implements Callable<Integer> {
         return new ToleranceReport(study, simulation.of(List.copyOf(all), seed), hours);
     }
 
-    private static boolean isShown(double toleranceMm, ToleranceCase study, List<Double> asked) {
-        return Stream.of(asked, SHOWN_MM, List.of(study.presentMm())).anyMatch(some -> some.contains(toleranceMm));
-    }
-
     private void draw(List<ToleranceReport> curves) throws IOException, InputException {
-        if (picture != null) {
-            if (PictureFile.write(picture, () -> ToleranceChart.png(curves), console.err())) {
-                console.out().println("Picture in " + picture);
-            }
+        boolean isDrawn =
+                picture != null && PictureFile.write(picture, () -> ToleranceChart.png(curves), console.err());
+        if (isDrawn) {
+            console.out().println("Picture in " + picture);
         }
     }
 }

@@ -13,6 +13,19 @@ final class PictureFile {
     private PictureFile() {}
 
     /**
+     * Checks a name before any work is done.
+     *
+     * @param file where the picture is to be
+     * @throws InputException if the name is no PNG's, or there is a folder of that name
+     */
+    static void check(Path file) throws InputException {
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png") || Files.isDirectory(file)) {
+            throw new InputException(
+                    "--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
+        }
+    }
+
+    /**
      * Draws and writes it, beside its place first and then moved there; folders are made, a picture that is there is
      * replaced.
      *
@@ -24,10 +37,7 @@ final class PictureFile {
      * @throws IOException if it cannot be written
      */
     static boolean write(Path file, Supplier<byte[]> png, PrintStream err) throws InputException, IOException {
-        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png") || Files.isDirectory(file)) {
-            throw new InputException(
-                    "--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
-        }
+        check(file);
         byte[] bytes = Drawing.bytes(png, err);
         if (bytes.length == 0) {
             return false;

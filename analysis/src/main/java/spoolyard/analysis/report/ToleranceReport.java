@@ -2,6 +2,7 @@ package spoolyard.analysis.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import spoolyard.core.gauge.GaugeLoop;
 import spoolyard.core.gauge.StationaryDiameter;
@@ -56,6 +57,19 @@ public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findin
         return lines;
     }
 
+    /**
+     * The same for some of the tolerances.
+     *
+     * @param tolerancesMm which, mm
+     * @return those of the findings
+     */
+    public ToleranceReport only(Collection<Double> tolerancesMm) {
+        List<ToleranceFinding> kept = findings.stream()
+                .filter(finding -> tolerancesMm.contains(finding.toleranceMm()))
+                .toList();
+        return new ToleranceReport(study, kept, simulatedH);
+    }
+
     private List<String> heading(Ink ink) {
         GaugeLoop loop = study.loop();
         GaugeLoop free = new GaugeLoop(
@@ -108,7 +122,7 @@ public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findin
     }
 
     /** Two decimals, more where they would show nothing, none where they say too much. */
-    private static String digits(double value) {
+    static String digits(double value) {
         if (value > 0 && value < 0.00005) {
             return "<0.0001";
         }

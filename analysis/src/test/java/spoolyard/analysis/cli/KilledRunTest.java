@@ -29,7 +29,8 @@ final class KilledRunTest {
         Process process = endlessRun(results);
         try (BufferedReader out =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
-            assertThat(out.lines().anyMatch(line -> line.startsWith("Orrenvale"))).isTrue();
+            assertThat(out.lines().anyMatch(line -> line.startsWith("Orrenvale")))
+                    .isTrue();
         } finally {
             process.destroyForcibly();
         }
