@@ -15,7 +15,7 @@ final class Palette {
     static final Color RED = new Color(0xBB1320);
     static final Color INDIGO = new Color(0x39347E);
     static final Color CORAL = new Color(0xFD8378);
-    static final Color VIOLET = new Color(0x8A4ECC);
+    static final Color VIOLET = new Color(0x9A3FD5);
     static final Color STONE = new Color(0x9997AD);
     static final Color MIST = new Color(0xE8EBEE);
 
