@@ -77,7 +77,7 @@ final class EconomySection {
                 r.required("polymer_per_kg", ofPolymers),
                 r.required("concentrate_per_kg", new MappingKind<>("concentrate_price", this::concentrate)),
                 r.required("compound_per_kg", PRICE),
-                r.required("scrap_credit_per_kg", new MappingKind<>("scrap_credit", EconomySection::credit)),
+                r.required("credit_per_kg", new MappingKind<>("credit", EconomySection::credit)),
                 r.required("pack_out_per_spool", PRICE),
                 r.required("labour_per_hour", new RatesKind<>("role", names.roles(), true, PRICE)),
                 perKwh,
@@ -92,7 +92,10 @@ final class EconomySection {
         return new Prices.Concentrate(usual, r.optional("of_colour", products.isComplete() ? known : any, Map.of()));
     }
 
-    private static Prices.ScrapCredit credit(MappingReader r) {
-        return new Prices.ScrapCredit(r.optional("clean", PRICE, 0.0), r.optional("mixed", PRICE, 0.0));
+    private static Prices.Credit credit(MappingReader r) {
+        return new Prices.Credit(
+                r.optional("clean", PRICE, 0.0),
+                r.optional("mixed", PRICE, 0.0),
+                r.optional("second_quality", PRICE, 0.0));
     }
 }

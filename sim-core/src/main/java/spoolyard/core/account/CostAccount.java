@@ -22,10 +22,13 @@ import spoolyard.core.record.ScrapCause;
  */
 public record CostAccount(List<CostItem> items, long goodSpools) {
     /** Name of scrap of one polymer. */
-    public static final String CLEAN = "one polymer";
+    public static final String CLEAN = "scrap of one polymer";
 
     /** Name of scrap of several polymers or with purge compound in it. */
-    public static final String MIXED = "mixed";
+    public static final String MIXED = "mixed scrap";
+
+    /** Name of spools of second quality. */
+    public static final String SECOND_QUALITY = "second quality";
 
     /** Copies the list. */
     public CostAccount {
@@ -92,14 +95,18 @@ public record CostAccount(List<CostItem> items, long goodSpools) {
     }
 
     /** Only a change of polymer makes scrap of more than one. */
-    private static void credits(Prices.ScrapCredit credit, RunResult run, List<CostItem> items) {
+    private static void credits(Prices.Credit credit, RunResult run, List<CostItem> items) {
         double allKg =
                 run.lines().stream().mapToDouble(LineResult::totalScrapKg).sum();
         double mixedKg = run.lines().stream()
                 .mapToDouble(line -> line.scrapKg().get(ScrapCause.POLYMER_PURGE))
                 .sum();
-        items.add(new CostItem(CostPart.SCRAP_CREDIT, CLEAN, -credit.cleanPerKg() * (allKg - mixedKg)));
-        items.add(new CostItem(CostPart.SCRAP_CREDIT, MIXED, -credit.mixedPerKg() * mixedKg));
+        items.add(new CostItem(CostPart.CREDIT, CLEAN, -credit.cleanPerKg() * (allKg - mixedKg)));
+        items.add(new CostItem(CostPart.CREDIT, MIXED, -credit.mixedPerKg() * mixedKg));
+        double secondKg = run.lines().stream()
+                .mapToDouble(line -> line.gauge().bGradeKg())
+                .sum();
+        items.add(new CostItem(CostPart.CREDIT, SECOND_QUALITY, -credit.secondQualityPerKg() * secondKg));
     }
 
     /**

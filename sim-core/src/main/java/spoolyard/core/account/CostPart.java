@@ -14,8 +14,8 @@ public enum CostPart {
     LABOUR("labour"),
     /** Electric energy, by what it goes into. */
     ENERGY("energy"),
-    /** What scrap brings in. */
-    SCRAP_CREDIT("scrap credit");
+    /** What scrap and spools of second quality bring in. */
+    CREDIT("credit");
 
     private final String label;
 

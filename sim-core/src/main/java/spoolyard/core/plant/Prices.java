@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param polymerPerKg natural resin by polymer code, per kg; every polymer of the plant is a key
  * @param concentrate colour concentrate
  * @param compoundPerKg purge compound, per kg
- * @param credit what scrap brings in
+ * @param credit what scrap and second quality bring in
  * @param packOutPerSpool empty spool, bag, desiccant, carton and label of a spool packed
  * @param labourPerH by role name, per paid hour at the usual rate; every role of the plant is a key
  * @param energyPerKwh electric energy, per kWh
@@ -23,7 +23,7 @@ public record Prices(
         Map<String, Double> polymerPerKg,
         Concentrate concentrate,
         double compoundPerKg,
-        ScrapCredit credit,
+        Credit credit,
         double packOutPerSpool,
         Map<String, Double> labourPerH,
         double energyPerKwh,
@@ -63,10 +63,11 @@ public record Prices(
     }
 
     /**
-     * What scrap brings in.
+     * What comes in for that which is no good spool.
      *
      * @param cleanPerKg scrap of one polymer, per kg
      * @param mixedPerKg scrap of several polymers or with purge compound in it, per kg
+     * @param secondQualityPerKg filament on spools of second quality, per kg
      */
-    public record ScrapCredit(double cleanPerKg, double mixedPerKg) {}
+    public record Credit(double cleanPerKg, double mixedPerKg, double secondQualityPerKg) {}
 }

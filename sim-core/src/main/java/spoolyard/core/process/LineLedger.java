@@ -14,6 +14,7 @@ final class LineLedger {
     final long[] overflows = new long[OVERFLOW_CAUSES.length];
     final double[] overflowM = new double[OVERFLOW_CAUSES.length];
     final MaterialLedger materials = new MaterialLedger();
+    final GaugeLedger gauge = new GaugeLedger();
     double fedKg;
     double goodKg;
     double ratedKg;

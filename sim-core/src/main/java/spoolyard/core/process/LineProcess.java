@@ -21,7 +21,6 @@ final class LineProcess {
     private final Floor floor;
     private final LineLedger ledger = new LineLedger();
     private final LineClock clock;
-    private final HeatLedger heat;
     private final LineCondition condition;
     private final StepPlanner planner;
     private final Program program;
@@ -46,10 +45,8 @@ final class LineProcess {
         this.line = line;
         this.index = index;
         this.floor = floor;
-        this.clock = new LineClock(world, ledger);
-        this.heat = new HeatLedger(world, line.runningAtStart());
-        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), heat);
-        line.onLineNow().ifPresent(this::turnTo);
+        this.clock = new LineClock(world, ledger, line);
+        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), clock.heat());
         this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
@@ -117,8 +114,9 @@ final class LineProcess {
         return clock;
     }
 
-    HeatLedger heat() {
-        return heat;
+    /** Books the time out of tolerance up to now. */
+    void countExcursions() {
+        strands.countExcursions();
     }
 
     List<ChangeoverResult> changeovers() {
@@ -155,10 +153,14 @@ final class LineProcess {
         }
     }
 
-    Spool newSpool(Strand strand, double massKg) {
+    Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
         OrderRun run = order.orElseThrow(() -> new IllegalStateException(
                 "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
-        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg);
+        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg, isBlemished);
+    }
+
+    Spool shortSpool(double massKg) {
+        return new Spool(Spool.NONE, index, massKg, massKg, SpoolGrade.CUT_SHORT);
     }
 
     void spoolFilled() {
@@ -204,7 +206,7 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
-        turnTo(product);
+        clock.turnTo(product);
         if (supply.isPresent() && !supply.get().takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
             return;
@@ -225,12 +227,6 @@ final class LineProcess {
             condition.holds(product);
             decide();
         });
-    }
-
-    /** From now on the line's time and what it takes in belong to a product. */
-    private void turnTo(Product product) {
-        clock.book();
-        ledger.materials.turnTo(product, line.rateKgPerH(product) / 3600);
     }
 
     private void produce(Product product) {
@@ -256,7 +252,7 @@ final class LineProcess {
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
-        heat.screw(rateKgPerS > 0);
+        clock.heat().screw(rateKgPerS > 0);
         supply.ifPresent(source -> source.draw(rateKgPerS));
     }
 
@@ -390,7 +386,7 @@ final class LineProcess {
             return;
         }
         tell("strand", repair.clock().cause().name());
-        strand.cut(ScrapCause.SHORT_SPOOL);
+        strands.cut(strand, ScrapCause.SHORT_SPOOL);
         double kgPerM = onStrands.orElseThrow().filament().kgPerM();
         strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
         repair.start();

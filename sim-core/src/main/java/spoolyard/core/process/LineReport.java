@@ -15,6 +15,7 @@ final class LineReport {
 
     static LineResult of(LineProcess line) {
         line.advance();
+        line.countExcursions();
         LineLedger ledger = line.ledger();
         StateClock<LineState> states = line.clock().close();
         double inProcessKg =
@@ -43,11 +44,12 @@ final class LineReport {
                 Ticks.toSeconds(ledger.longestSwapWaitTicks),
                 stoppages(line.stoppageClocks()),
                 states.activePeriods(),
+                ledger.gauge.result(),
                 use(line));
     }
 
     private static LineUse use(LineProcess line) {
-        HeatLedger heat = line.heat();
+        HeatLedger heat = line.clock().heat();
         MaterialLedger materials = line.ledger().materials;
         return new LineUse(heat.heatUps(), heat.periods(), heat.standbyS(), materials.uses(), materials.compoundKg());
     }

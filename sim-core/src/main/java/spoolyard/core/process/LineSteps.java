@@ -32,7 +32,7 @@ final class LineSteps implements Program.Listener {
         strands.advance();
         line.ledger().materials.takesCompound(step.isCompound());
         if (step.isHeatUp()) {
-            line.heat().heatUpBegins();
+            line.clock().heat().heatUpBegins();
         }
         waste(step.waste());
         line.enter(step.state());
@@ -47,7 +47,7 @@ final class LineSteps implements Program.Listener {
         changeovers.stepEnds(step);
         line.ledger().materials.takesCompound(false);
         if (step.isHeatUp()) {
-            line.heat().heatUpEnds();
+            line.clock().heat().heatUpEnds();
         }
     }
 

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A line over one replication. Immutable. Mass balance: {@code fedKg = goodKg + all scrap + inProcessKg}, to rounding.
+ * A line over one replication. Immutable. Mass balance: {@code fedKg = goodKg + gauge.bGradeKg + all scrap +
+ * inProcessKg}, to rounding.
  *
  * @param line line name
  * @param stateS time in each state, seconds; sums to the horizon
@@ -27,6 +28,7 @@ import java.util.Map;
  * @param longestSwapWaitS longest such time, seconds
  * @param stoppages by cause, in plant order
  * @param activePeriods number of unbroken active periods (see {@link LineState#isActive()})
+ * @param gauge what excursions out of tolerance cost
  * @param use heat and materials it took
  */
 public record LineResult(
@@ -49,6 +51,7 @@ public record LineResult(
         double longestSwapWaitS,
         List<StoppageResult> stoppages,
         long activePeriods,
+        GaugeResult gauge,
         LineUse use) {
     /** Copies the collections; every enum constant must be a key. */
     public LineResult {
@@ -60,7 +63,7 @@ public record LineResult(
     }
 
     /**
-     * A line of whose heat and materials nothing is told.
+     * A line without excursions, of whose heat and materials nothing is told.
      *
      * @param line as above
      * @param stateS as above
@@ -122,6 +125,7 @@ public record LineResult(
                 longestSwapWaitS,
                 stoppages,
                 activePeriods,
+                GaugeResult.NONE,
                 LineUse.NONE);
     }
 
@@ -144,6 +148,29 @@ public record LineResult(
                 .filter(entry -> entry.getKey().isActive())
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
+    }
+
+    /**
+     * What excursions out of tolerance cost.
+     *
+     * @param excursions excursions begun, all strands
+     * @param outS strand-seconds out of tolerance
+     * @param cutSpools spools cut short and taken off
+     * @param bGradeSpools full spools of second quality
+     * @param bGradeKg mass on them, kg; neither good nor scrap
+     * @param flaggedSpools full, well wound or not, with filament out of tolerance on them
+     * @param flaggedRejectedSpools of these, rejected for it and taken off
+     */
+    public record GaugeResult(
+            long excursions,
+            double outS,
+            long cutSpools,
+            long bGradeSpools,
+            double bGradeKg,
+            long flaggedSpools,
+            long flaggedRejectedSpools) {
+        /** Never out of tolerance. */
+        public static final GaugeResult NONE = new GaugeResult(0, 0, 0, 0, 0, 0, 0);
     }
 
     /**

@@ -47,7 +47,7 @@ class AccountProperties {
             map("PLA", 2.25, "PETG", 1.875),
             new Prices.Concentrate(10, map("WHT", 6.5)),
             7.5,
-            new Prices.ScrapCredit(0.25, 0.125),
+            new Prices.Credit(0.25, 0.125, 3),
             1,
             map("operator", 28.0, "fitter", 34.0),
             0.15625,
@@ -261,6 +261,7 @@ class AccountProperties {
                         big(use.fedKg()).multiply(big(pure).multiply(big(resin)).add(big(concentrate))));
             }
             BigDecimal mixedKg = big(line.scrapKg().get(ScrapCause.POLYMER_PURGE));
+            sum = sum.subtract(big(line.gauge().bGradeKg()).multiply(big(3)));
             sum = sum.add(big(line.use().compoundKg()).multiply(big(7.5)))
                     .subtract(big(line.totalScrapKg()).subtract(mixedKg).multiply(big(0.25)))
                     .subtract(mixedKg.multiply(big(0.125)));
