@@ -28,6 +28,7 @@ import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.ScenarioInfo;
 import spoolyard.scenarios.fault.ScenarioException;
+import spoolyard.scenarios.fault.Warning;
 
 /** Simulates a scenario and reports. */
 @Command(
@@ -114,7 +115,7 @@ final class RunCommand implements Callable<Integer> {
         require("--threads", threads(), MOST_THREADS);
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
-        Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()));
+        Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()), labourFlags(read.warnings()));
         Provenance provenance = provenance(read.info());
         try (RunLog events = RunLog.begin(log, setting.clock())) {
             warn(read.warnings().size());
@@ -166,6 +167,13 @@ final class RunCommand implements Callable<Integer> {
         if (!isQuiet && !isJson) {
             lines.forEach(console.out()::println);
         }
+    }
+
+    private static List<String> labourFlags(List<Warning> warnings) {
+        return warnings.stream()
+                .filter(warning -> warning.kind() == Warning.Kind.LABOUR_LAW)
+                .map(Warning::message)
+                .toList();
     }
 
     private void warn(int warnings) {

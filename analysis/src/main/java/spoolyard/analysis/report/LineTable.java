@@ -8,6 +8,7 @@ import spoolyard.analysis.experiment.Interval;
 /** The lines of a plant and their sum, a row each. */
 final class LineTable {
     private static final int MOST_ROWS = 10;
+    private static final int FEWEST_ROWS = 2;
     private static final int NAME = 13;
     private static final int SPOOLS = 18;
     private static final int SHARE = 15;
@@ -27,14 +28,16 @@ final class LineTable {
     /**
      * Heading, lines, sum.
      *
+     * @param room lines of text there is room for; at least four are taken
      * @return lines of text
      */
-    List<String> lines() {
+    List<String> lines(int room) {
+        int most = Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, room - 2));
         List<String> lines = new ArrayList<>();
         lines.add(ink.strong(heading()));
         Estimates table = report.table(LineSheets.LINES);
         List<List<String>> keys = table.keys();
-        int shown = keys.size() > MOST_ROWS ? MOST_ROWS - 1 : keys.size();
+        int shown = keys.size() > most ? most - 1 : keys.size();
         keys.subList(0, shown).forEach(key -> lines.add(row(key.get(0), of(table, key))));
         if (shown < keys.size()) {
             lines.add(ink.faint("  and " + (keys.size() - shown) + " more in lines.csv"));

@@ -55,7 +55,7 @@ public final class ResultsFiles implements ResultsFolder.Filling {
     public List<String> names() {
         List<String> names = new ArrayList<>();
         names.add(SCHEMA);
-        Sheets.FILES.forEach(sheet -> names.add(fileName(sheet)));
+        Sheets.filesOf(report).forEach(sheet -> names.add(fileName(sheet)));
         names.addAll(pictures.keySet());
         return names;
     }
@@ -63,7 +63,7 @@ public final class ResultsFiles implements ResultsFolder.Filling {
     @Override
     public void into(Path folder) throws IOException {
         CsvTable csv = new CsvTable(report.setting().clock());
-        for (Sheet<?> sheet : Sheets.FILES) {
+        for (Sheet<?> sheet : Sheets.filesOf(report)) {
             try (BufferedWriter out = Files.newBufferedWriter(folder.resolve(fileName(sheet)))) {
                 csv.write(report.table(sheet), out);
             }

@@ -17,7 +17,10 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
-            BottleneckSheet.SHEET);
+            BottleneckSheet.SHEET,
+            CostSheets.COSTS,
+            CostSheets.LOST_CONTRIBUTION,
+            CostSheets.ENERGY);
 
     /** All tables: the files and those that only the summary shows. */
     static final List<Sheet<?>> ALL = List.of(
@@ -35,7 +38,29 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
-            BottleneckSheet.SHEET);
+            BottleneckSheet.SHEET,
+            CostSheets.COSTS,
+            CostSheets.PARTS,
+            CostSheets.LOST_CONTRIBUTION,
+            CostSheets.ENERGY,
+            CostSheets.ENERGY_USES);
+
+    /** Tables that become files only if the scenario asks for what is in them. */
+    private static final List<Sheet<?>> WHERE_ASKED =
+            List.of(CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
 
     private Sheets() {}
+
+    /**
+     * The tables of a report that become files.
+     *
+     * @param report the report
+     * @return all but those that nobody asked for
+     */
+    static List<Sheet<?>> filesOf(RunReport report) {
+        return FILES.stream()
+                .filter(sheet -> !WHERE_ASKED.contains(sheet)
+                        || !report.table(sheet).keys().isEmpty())
+                .toList();
+    }
 }

@@ -55,6 +55,7 @@ public final class SummaryJson {
         root.set("oee_pct_by_line", byFirstKey(LineSheets.LINES, LineSheets.OEE));
         root.set("crew_busy_pct", crew());
         root.set("bottleneck", bottleneck());
+        new EconomyJson(report, SummaryJson::interval).addTo(root);
         ArrayNode names = root.putArray("files");
         files.forEach(names::add);
         return written(root);

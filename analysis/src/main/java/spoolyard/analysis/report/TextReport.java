@@ -18,6 +18,7 @@ public final class TextReport {
     /** Width of the screen. */
     public static final int MOST_COLUMNS = 100;
 
+    private static final int HEADING = 3;
     private static final int INDENT = 13;
     private static final int LONGEST_NAME = 12;
     private static final String METHOD = "mean active period, Roser et al. 2001";
@@ -66,12 +67,20 @@ public final class TextReport {
         lines.add(orders());
         lines.add(overflows());
         lines.addAll(bottleneck());
+        lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");
-        lines.addAll(new LineTable(report, ink).lines());
+        lines.addAll(tables(MOST_LINES - HEADING - lines.size()));
+        return lines;
+    }
+
+    /** The tables and the cautions, with as many lines of the plant as find room. */
+    private List<String> tables(int room) {
+        List<String> lines = new ArrayList<>();
         lines.add("");
         lines.addAll(new CrewTable(report, ink).lines());
         lines.add("");
         lines.addAll(Cautions.LINES.stream().map(ink::faint).toList());
+        lines.addAll(0, new LineTable(report, ink).lines(room - lines.size()));
         return lines;
     }
 

@@ -60,7 +60,8 @@ final class Corner {
                 .run(run -> run, Progress.UNHEARD);
     }
 
-    private Plant plant() {
+    /** The plant as read. */
+    Plant plant() {
         try {
             return ScenarioReader.read(folder(), settings).plant();
         } catch (ScenarioException faults) {

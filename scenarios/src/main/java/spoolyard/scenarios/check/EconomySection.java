@@ -94,8 +94,6 @@ final class EconomySection {
 
     private static Prices.Credit credit(MappingReader r) {
         return new Prices.Credit(
-                r.optional("clean", PRICE, 0.0),
-                r.optional("mixed", PRICE, 0.0),
-                r.optional("second_quality", PRICE, 0.0));
+                r.optional("clean", PRICE, 0.0), r.optional("mixed", PRICE, 0.0), r.optional("b_grade", PRICE, 0.0));
     }
 }

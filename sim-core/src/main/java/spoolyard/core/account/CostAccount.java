@@ -28,7 +28,7 @@ public record CostAccount(List<CostItem> items, long goodSpools) {
     public static final String MIXED = "mixed scrap";
 
     /** Name of spools of second quality. */
-    public static final String SECOND_QUALITY = "second quality";
+    public static final String B_GRADE = "B-grade";
 
     /** Copies the list. */
     public CostAccount {
@@ -103,10 +103,10 @@ public record CostAccount(List<CostItem> items, long goodSpools) {
                 .sum();
         items.add(new CostItem(CostPart.CREDIT, CLEAN, -credit.cleanPerKg() * (allKg - mixedKg)));
         items.add(new CostItem(CostPart.CREDIT, MIXED, -credit.mixedPerKg() * mixedKg));
-        double secondKg = run.lines().stream()
+        double bGradeKg = run.lines().stream()
                 .mapToDouble(line -> line.gauge().bGradeKg())
                 .sum();
-        items.add(new CostItem(CostPart.CREDIT, SECOND_QUALITY, -credit.secondQualityPerKg() * secondKg));
+        items.add(new CostItem(CostPart.CREDIT, B_GRADE, -credit.bGradePerKg() * bGradeKg));
     }
 
     /**

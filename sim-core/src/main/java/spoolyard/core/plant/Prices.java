@@ -67,7 +67,7 @@ public record Prices(
      *
      * @param cleanPerKg scrap of one polymer, per kg
      * @param mixedPerKg scrap of several polymers or with purge compound in it, per kg
-     * @param secondQualityPerKg filament on spools of second quality, per kg
+     * @param bGradePerKg filament on spools of second quality, per kg
      */
-    public record Credit(double cleanPerKg, double mixedPerKg, double secondQualityPerKg) {}
+    public record Credit(double cleanPerKg, double mixedPerKg, double bGradePerKg) {}
 }
