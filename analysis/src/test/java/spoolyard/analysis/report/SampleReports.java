@@ -18,7 +18,11 @@ final class SampleReports {
     }
 
     static RunReport of(Plant plant, int replications) {
-        Setting setting = new Setting(plant, clock());
+        return of(new Setting(plant, clock()), replications);
+    }
+
+    static RunReport of(Setting setting, int replications) {
+        Plant plant = setting.plant();
         List<ReplicationSummary> summaries = new Experiment(new PlausibleRuns(plant, 1), replications, 2)
                 .run(new Summariser(setting), Progress.UNHEARD);
         return RunReport.of(
