@@ -22,6 +22,16 @@ final class PlantSheet {
     static final Column<Whole> SCRAP_KG = Column.amount("scrap_kg", sum(LineResult::totalScrapKg));
     static final Column<Whole> SCRAP_PCT =
             Column.average("scrap_pct_of_fed", whole -> whole.percentOfFed(LineResult::totalScrapKg));
+    static final Column<Whole> EXCURSIONS =
+            Column.amount("excursions", sum(line -> line.gauge().excursions()));
+    static final Column<Whole> CUT_SHORT =
+            Column.amount("spools_cut_short", sum(line -> line.gauge().cutSpools()));
+    static final Column<Whole> B_GRADE =
+            Column.amount("b_grade_spools", sum(line -> line.gauge().bGradeSpools()));
+    static final Column<Whole> B_GRADE_KG =
+            Column.amount("b_grade_kg", sum(line -> line.gauge().bGradeKg()));
+    static final Column<Whole> FLAGGED =
+            Column.amount("flagged_spools", sum(line -> line.gauge().flaggedSpools()));
     static final Column<Whole> OEE =
             Column.average("oee_pct", whole -> 100 * whole.oee().index());
     static final Column<Whole> AVAILABILITY =
@@ -78,6 +88,7 @@ final class PlantSheet {
             whole -> ROW,
             Stream.of(
                             List.of(SPOOLS_PER_SHIFT, SPOOLS, GOOD_KG, FED_KG, SCRAP_KG, SCRAP_PCT),
+                            List.of(EXCURSIONS, CUT_SHORT, B_GRADE, B_GRADE_KG, FLAGGED),
                             List.of(OEE, AVAILABILITY, EFFECTIVENESS, QUALITY),
                             LOSSES,
                             List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, OVERFLOW_M),

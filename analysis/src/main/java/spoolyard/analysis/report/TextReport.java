@@ -61,6 +61,7 @@ public final class TextReport {
         List<String> lines = new ArrayList<>();
         lines.addAll(spools());
         lines.addAll(new ScrapList(report, ink).lines());
+        excursions().ifPresent(lines::add);
         lines.addAll(effectiveness());
         lines.add(orders());
         lines.add(overflows());
@@ -134,6 +135,18 @@ public final class TextReport {
                 "Orders",
                 ink.strong(late) + "; " + cell.text(report.plant(PlantSheet.ON_TIME), 1) + " % on time; "
                         + cell.text(report.plant(PlantSheet.LATE_SPOOL_DAYS), 0) + " late spool-days");
+    }
+
+    /** What the gauges found, on a plant that has any. */
+    private Optional<String> excursions() {
+        if (report.plant(PlantSheet.EXCURSIONS).mean() == 0) {
+            return Optional.empty();
+        }
+        String found = cell.mean(report.plant(PlantSheet.EXCURSIONS), 0) + " excursions: "
+                + cell.mean(report.plant(PlantSheet.CUT_SHORT), 0) + " spools cut short, "
+                + cell.text(report.plant(PlantSheet.B_GRADE), 0) + " B-grade, "
+                + cell.mean(report.plant(PlantSheet.FLAGGED), 0) + " flagged";
+        return Optional.of(headed("Gauge", found));
     }
 
     private List<String> bottleneck() {

@@ -13,18 +13,22 @@ final class Spool {
     final double sizeKg;
     /** Mass of filament really on it, kg. */
     final double massKg;
-    /** False if it is rejected at the winder. */
-    final boolean good;
+    /** What becomes of it. */
+    final SpoolGrade grade;
     /** When it came off the winder or through the gate. */
     long madeTick;
     /** When it joined the rack where it now is. */
     long rackedTick;
 
     Spool(int order, int line, double sizeKg, double massKg, boolean good) {
+        this(order, line, sizeKg, massKg, good ? SpoolGrade.GOOD : SpoolGrade.WINDING_DEFECT);
+    }
+
+    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade) {
         this.order = order;
         this.line = line;
         this.sizeKg = sizeKg;
         this.massKg = massKg;
-        this.good = good;
+        this.grade = grade;
     }
 }

@@ -23,7 +23,13 @@ public enum ScrapCause {
     /** Out of tolerance while slowed for a full accumulator. */
     SLOWED("slowed"),
     /** Full spool rejected at the winder. */
-    WINDING_DEFECT("winding defect");
+    WINDING_DEFECT("winding defect"),
+    /** Run to waste while out of tolerance. */
+    OUT_OF_TOLERANCE("out of tolerance"),
+    /** Part spool and accumulator contents when the gauge cut the strand. */
+    GAUGE_CUT("gauge cut"),
+    /** Full spool with filament out of tolerance on it, flagged and then rejected. */
+    FLAGGED_SPOOL("flagged spool");
 
     private final String label;
 
