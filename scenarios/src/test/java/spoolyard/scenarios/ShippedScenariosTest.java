@@ -41,7 +41,26 @@ final class ShippedScenariosTest {
     void readsWithoutFaultsOrSurprisingWarnings(Path folder) throws Exception {
         // The reference plant's hoppers are sized for PLA; that they are small for PETG and PA is part of the plant.
         assertThat(ScenarioReader.read(folder, List.of()).warnings())
-                .allMatch(warning -> warning.kind() == Warning.Kind.DRYER_TOO_SMALL);
+                .allMatch(warning -> warning.kind() == Warning.Kind.DRYER_TOO_SMALL
+                        || warning.kind() == Warning.Kind.LABOUR_LAW && folder.endsWith("orrenvale-two-by-twelve"));
+    }
+
+    /**
+     * Hand: 12 h and 10 min of hand-over less a meal of 30 min are 11 h 40 min; five in the fuller week of two are 58.3 h,
+     * seven in two weeks 40.8 h a week. Between shifts lie 11 h 50 min, but one hour less in the night in which the clocks
+     * go forward.
+     */
+    @Test
+    void flagsTheTwelveHourRosterAsItsCommentSays() throws Exception {
+        List<String> flags = ScenarioReader.read(Path.of("orrenvale-two-by-twelve"), List.of()).warnings().stream()
+                .filter(warning -> warning.kind() == Warning.Kind.LABOUR_LAW)
+                .map(Warning::message)
+                .toList();
+
+        assertThat(flags).hasSize(3).allMatch(flag -> flag.endsWith(" National law and agreements rule."));
+        assertThat(flags.get(0)).contains("EU 2003/88/EC Art. 3", "Day B 10.8 h before Day B of 2027-03-28");
+        assertThat(flags.get(1)).contains("EU 2003/88/EC Art. 8", "Night C 11.7 h a night");
+        assertThat(flags.get(2)).contains("US FLSA", "Day A up to 58.3 h, in 2 of 4 weeks");
     }
 
     @ParameterizedTest

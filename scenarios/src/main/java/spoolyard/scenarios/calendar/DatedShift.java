@@ -27,7 +27,8 @@ public record DatedShift(ShiftTemplate template, LocalDate date, long startTick,
                 staffing.breaks(),
                 staffing.handOverTicks(),
                 staffing.handOverOverlaps(),
-                staffing.pace());
+                staffing.pace(),
+                staffing.payFactor());
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
@@ -50,7 +49,7 @@ public final class ShiftCalendar {
             LocalDate date = d;
             plan.pattern().stream()
                     .filter(shift -> plan.fallsOn(shift, date))
-                    .flatMap(shift -> onDate(shift.template(), date).stream())
+                    .flatMap(shift -> plan.onDate(shift.template(), date).stream())
                     .forEach(template -> add(template, date));
             plan.extras().stream()
                     .filter(extra -> extra.dates().contains(date))
@@ -59,15 +58,6 @@ public final class ShiftCalendar {
         shifts.sort(Comparator.comparingLong(DatedShift::startTick));
         refuseOverlaps();
         return shifts;
-    }
-
-    private Optional<ShiftTemplate> onDate(ShiftTemplate usual, LocalDate date) {
-        return plan.changes().stream()
-                .filter(change ->
-                        change.shift().equals(usual.name()) && change.dates().contains(date))
-                .findFirst()
-                .map(ShiftPlan.Change::instead)
-                .orElse(Optional.of(usual));
     }
 
     private void add(ShiftTemplate template, LocalDate date) {

@@ -14,15 +14,40 @@ import spoolyard.scenarios.fault.Origin;
  * @param holidays dates on which no shift of the pattern starts
  * @param extras shifts besides the pattern, on holidays too
  * @param changes shifts of the pattern that differ on single dates
+ * @param rotas who works which shift; may leave shifts out
  */
 public record ShiftPlan(
-        Cycle cycle, List<PatternShift> pattern, Set<LocalDate> holidays, List<Extra> extras, List<Change> changes) {
+        Cycle cycle,
+        List<PatternShift> pattern,
+        Set<LocalDate> holidays,
+        List<Extra> extras,
+        List<Change> changes,
+        List<Rota> rotas) {
     /** Copies the collections. */
     public ShiftPlan {
         pattern = List.copyOf(pattern);
         holidays = Set.copyOf(holidays);
         extras = List.copyOf(extras);
         changes = List.copyOf(changes);
+        rotas = List.copyOf(rotas);
+    }
+
+    /**
+     * A plan that does not say who works which shift.
+     *
+     * @param cycle as above
+     * @param pattern as above
+     * @param holidays as above
+     * @param extras as above
+     * @param changes as above
+     */
+    public ShiftPlan(
+            Cycle cycle,
+            List<PatternShift> pattern,
+            Set<LocalDate> holidays,
+            List<Extra> extras,
+            List<Change> changes) {
+        this(cycle, pattern, holidays, extras, changes, List.of());
     }
 
     /**
@@ -38,11 +63,22 @@ public record ShiftPlan(
      *
      * @param template the shift
      * @param dates dates on which it starts
+     * @param workedBy name of the crew that works it; empty if nobody says
      */
-    public record Extra(ShiftTemplate template, List<LocalDate> dates) {
+    public record Extra(ShiftTemplate template, List<LocalDate> dates, Optional<String> workedBy) {
         /** Copies the list. */
         public Extra {
             dates = List.copyOf(dates);
+        }
+
+        /**
+         * An extra shift of which nobody says who works it.
+         *
+         * @param template as above
+         * @param dates as above
+         */
+        public Extra(ShiftTemplate template, List<LocalDate> dates) {
+            this(template, dates, Optional.empty());
         }
     }
 
@@ -70,5 +106,21 @@ public record ShiftPlan(
      */
     boolean fallsOn(PatternShift shift, LocalDate date) {
         return !holidays.contains(date) && shift.days().fallsOn(date, cycle);
+    }
+
+    /**
+     * A shift of the pattern as it is on a date on which it falls.
+     *
+     * @param usual the shift
+     * @param date the date
+     * @return what takes its place; empty if it falls out
+     */
+    Optional<ShiftTemplate> onDate(ShiftTemplate usual, LocalDate date) {
+        return changes.stream()
+                .filter(change ->
+                        change.shift().equals(usual.name()) && change.dates().contains(date))
+                .findFirst()
+                .map(Change::instead)
+                .orElse(Optional.of(usual));
     }
 }

@@ -14,6 +14,7 @@ import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Polymer;
 import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
+import spoolyard.scenarios.calendar.Roster;
 import spoolyard.scenarios.calendar.ShiftCalendar;
 import spoolyard.scenarios.calendar.ShiftPlan;
 import spoolyard.scenarios.capacity.CapacityWarnings;
@@ -22,6 +23,7 @@ import spoolyard.scenarios.field.MappingReader;
 import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Words;
+import spoolyard.scenarios.labour.LabourLaw;
 import spoolyard.scenarios.read.Node;
 import spoolyard.scenarios.read.SourceFiles;
 
@@ -88,13 +90,17 @@ public final class PlantReader {
                 changeovers,
                 finishing,
                 book,
-                r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE));
+                r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE),
+                new EconomySection(names, products).economy(r));
         return new ReadPlant(plant, description, clock, names.shifts(), orders.origins());
     }
 
     private Optional<List<DatedShift>> shifts(MappingReader r, PlantClock clock) {
         Optional<ShiftPlan> plan = r.optional("shifts", new ShiftSection(names, clock, tree).kind());
         boolean isClean = reading.faults().isEmpty();
+        plan.filter(p -> isClean)
+                .map(p -> LabourLaw.flags(Roster.of(p, clock)))
+                .ifPresent(flags -> flags.forEach(reading.faults()::add));
         return plan.map(p -> isClean ? ShiftCalendar.of(p, clock, reading.faults()) : List.of());
     }
 

@@ -29,11 +29,13 @@ final class ShiftSection {
     private final PlantClock clock;
     private final TemplateKind template;
     private final Node pattern;
+    private final List<String> crews;
 
     ShiftSection(PlantNames names, PlantClock clock, Node tree) {
         this.names = names;
         this.clock = clock;
         this.pattern = Trees.at(tree, "shifts", "pattern");
+        this.crews = Trees.keys(Trees.at(tree, "shifts", "crews"));
         this.template = new TemplateKind(names);
     }
 
@@ -53,7 +55,8 @@ final class ShiftSection {
                 List.copyOf(shifts.values()),
                 new HashSet<>(r.optional("holidays", ListKind.of(Times.date()), List.of())),
                 extras(r),
-                changes(r));
+                changes(r),
+                new RotaKind(names.shifts(), cycle, List.copyOf(shifts.values())).all(r));
     }
 
     private ShiftPlan.PatternShift patternShift(String name, MappingReader r, DayRuleKind days) {
@@ -75,7 +78,8 @@ final class ShiftSection {
     private ShiftPlan.Extra extra(MappingReader r) {
         String shift = shift(r);
         List<LocalDate> dates = r.required("dates", ListKind.some(Times.date()));
-        return new ShiftPlan.Extra(over(shift, r), dates);
+        Optional<String> workedBy = r.optional("worked_by", Words.name("crew", crews));
+        return new ShiftPlan.Extra(over(shift, r), dates, workedBy);
     }
 
     private ShiftPlan.Change change(MappingReader r) {

@@ -26,6 +26,7 @@ final class TemplateKind {
     private static final Kind<Double> LENGTH = QuantityKind.above(Dimension.TIME, "0 min", "24 h");
     private static final Kind<Double> HAND_OVER = QuantityKind.from(Dimension.TIME, "0 min", "2 h");
     private static final Kind<Double> PACE = Numbers.from("0.2", "5");
+    private static final Kind<Double> PAY = QuantityKind.from(Dimension.SHARE, "0 %", "1000 %");
 
     private final PlantNames names;
 
@@ -73,7 +74,8 @@ final class TemplateKind {
                 handOver.ticks(),
                 handOver.overlaps(),
                 r.optional("pace", PACE, 1.0),
-                r.optional("lines", ListKind.of(Words.name("line", names.lines())), names.lines()));
+                r.optional("lines", ListKind.of(Words.name("line", names.lines())), names.lines()),
+                r.optional("pay", PAY, 1.0));
     }
 
     private List<Integer> heads(MappingReader r) {

@@ -37,7 +37,9 @@ public record Warning(Kind kind, Origin origin, String message) {
         /** A column of a table that nobody reads. */
         COLUMN_IGNORED,
         /** A wall-clock time that a clock change skips or repeats. */
-        CLOCK_CHANGE
+        CLOCK_CHANGE,
+        /** A roster that labour law may not allow. */
+        LABOUR_LAW
     }
 
     /**

@@ -50,6 +50,17 @@ public enum Dimension {
                     .add("kg/dm3", "1000", "kg/dm³", "kg/l", "kg/L")),
     /** Seconds a kelvin inside. */
     TIME_PER_KELVIN("time per kelvin", "45 s/K", new Units().add("s/K", "1").add("min/K", "60")),
+    /** Kilowatts inside. */
+    ELECTRIC_POWER(
+            "power", "55 kW", new Units().add("kW", "1").add("W", "0.001").add("MW", "1000")),
+    /** Kilowatt-hours inside. */
+    ELECTRIC_ENERGY(
+            "quantity of energy",
+            "18 kWh",
+            new Units().add("kWh", "1").add("Wh", "0.001").add("MWh", "1000")),
+    /** Kilowatt-hours a kilogram inside. */
+    SPECIFIC_ENERGY(
+            "specific energy", "0.55 kWh/kg", new Units().add("kWh/kg", "1").add("Wh/kg", "0.001")),
     /** A part of one inside. */
     SHARE("share", "5 %", new Units().add("%", "0.01")),
     /** Spools inside. */

@@ -14,6 +14,7 @@ import java.util.List;
  * @param finishing the way of a spool after the line
  * @param book the orders
  * @param drying what the lines share to prepare material
+ * @param economy what it draws and costs
  */
 public record Plant(
         String name,
@@ -24,11 +25,38 @@ public record Plant(
         ChangeoverRules changeovers,
         Finishing finishing,
         OrderBook book,
-        DryingRoom drying) {
+        DryingRoom drying,
+        Economy economy) {
     /** Copies the lists. */
     public Plant {
         lines = List.copyOf(lines);
         shifts = List.copyOf(shifts);
+    }
+
+    /**
+     * A plant whose energy and money nobody asks for.
+     *
+     * @param name as above
+     * @param horizonTicks as above
+     * @param lines as above
+     * @param crew as above
+     * @param shifts as above
+     * @param changeovers as above
+     * @param finishing as above
+     * @param book as above
+     * @param drying as above
+     */
+    public Plant(
+            String name,
+            long horizonTicks,
+            List<Line> lines,
+            Crew crew,
+            List<Shift> shifts,
+            ChangeoverRules changeovers,
+            Finishing finishing,
+            OrderBook book,
+            DryingRoom drying) {
+        this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, Economy.NONE);
     }
 
     /**
@@ -53,5 +81,15 @@ public record Plant(
             Finishing finishing,
             OrderBook book) {
         this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, DryingRoom.NONE);
+    }
+
+    /**
+     * The same plant, valued otherwise.
+     *
+     * @param other what it draws and costs
+     * @return a plant that runs alike
+     */
+    public Plant with(Economy other) {
+        return new Plant(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, other);
     }
 }

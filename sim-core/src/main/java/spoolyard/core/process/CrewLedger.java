@@ -9,12 +9,19 @@ final class CrewLedger {
     long tasks;
     long activePeriods;
     long paidTicks;
+    double ratedPaidTicks;
     private long waits;
     private long waitTicks;
     private long longestWaitTicks;
 
     void spent(Member.State state, long span) {
         ticks[state.ordinal()] += span;
+    }
+
+    /** Pays for a stretch of time. */
+    void paid(long span, double payFactor) {
+        paidTicks += span;
+        ratedPaidTicks += span * payFactor;
     }
 
     void waited(long span) {
@@ -38,6 +45,7 @@ final class CrewLedger {
                 tasks,
                 waits == 0 ? 0 : Ticks.toSeconds(waitTicks) / waits,
                 Ticks.toSeconds(longestWaitTicks),
-                activePeriods);
+                activePeriods,
+                ratedPaidTicks / Ticks.PER_SECOND);
     }
 }

@@ -1,21 +1,38 @@
 package spoolyard.core.process;
 
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineState;
 
-/** Time in state of a line, with what it would have made in its running time. */
+/** Time in state of a line, with what it would have made in its running time, and the time of its heaters. */
 final class LineClock {
     private final World world;
     private final LineLedger ledger;
+    private final Line line;
+    private final HeatLedger heat;
     private final StateClock<LineState> states =
             new StateClock<>(LineState.values(), LineState::isActive, LineState.NOT_SCHEDULED);
     private double ratedKgPerS;
     private double actualKgPerS;
     private long last;
 
-    LineClock(World world, LineLedger ledger) {
+    LineClock(World world, LineLedger ledger, Line line) {
         this.world = world;
         this.ledger = ledger;
+        this.line = line;
+        this.heat = new HeatLedger(world, line.runningAtStart());
+        line.onLineNow().ifPresent(this::turnTo);
+    }
+
+    HeatLedger heat() {
+        return heat;
+    }
+
+    /** From now on the line's time and what it takes in belong to a product. */
+    void turnTo(Product product) {
+        book();
+        ledger.materials.turnTo(product, line.rateKgPerH(product) / 3600);
     }
 
     LineState state() {
@@ -39,6 +56,7 @@ final class LineClock {
         double seconds = Ticks.toSeconds(world.now() - last);
         last = world.now();
         LineState state = states.state();
+        ledger.materials.passed(seconds, state);
         if (state == LineState.RUNNING || state == LineState.SLOWED) {
             ledger.ratedKg += seconds * ratedKgPerS;
             ledger.slowedLossKg += seconds * (ratedKgPerS - actualKgPerS);

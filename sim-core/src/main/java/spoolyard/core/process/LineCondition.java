@@ -7,6 +7,7 @@ import spoolyard.core.record.ScrapCause;
 
 /** What a line must go through before it can make product: its heat, its strands, and what its screw holds. */
 final class LineCondition {
+    private final HeatLedger heat;
     private boolean hot;
     private boolean staleMelt;
     private boolean threaded;
@@ -16,7 +17,8 @@ final class LineCondition {
     private ScrapCause cause = ScrapCause.START_UP;
     private long stoodSince;
 
-    LineCondition(boolean running, Optional<Product> inScrew) {
+    LineCondition(boolean running, Optional<Product> inScrew, HeatLedger heat) {
+        this.heat = heat;
         this.hot = running;
         this.staleMelt = !running;
         this.threaded = running;
@@ -78,6 +80,7 @@ final class LineCondition {
     }
 
     void cooled() {
+        heat.cooled();
         hot = false;
         staleMelt = true;
         unthreaded(ScrapCause.START_UP);

@@ -13,6 +13,7 @@ final class LineLedger {
     final double[] scrapKg = new double[SCRAP_CAUSES.length];
     final long[] overflows = new long[OVERFLOW_CAUSES.length];
     final double[] overflowM = new double[OVERFLOW_CAUSES.length];
+    final MaterialLedger materials = new MaterialLedger();
     final GaugeLedger gauge = new GaugeLedger();
     double fedKg;
     double goodKg;
@@ -26,6 +27,11 @@ final class LineLedger {
     long swapWaits;
     long swapWaitTicks;
     long longestSwapWaitTicks;
+
+    void fed(double kg) {
+        fedKg += kg;
+        materials.fed(kg);
+    }
 
     void scrap(ScrapCause cause, double kg) {
         scrapKg[cause.ordinal()] += kg;

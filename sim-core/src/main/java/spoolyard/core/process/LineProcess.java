@@ -45,8 +45,8 @@ final class LineProcess {
         this.line = line;
         this.index = index;
         this.floor = floor;
-        this.clock = new LineClock(world, ledger);
-        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow());
+        this.clock = new LineClock(world, ledger, line);
+        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), clock.heat());
         this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
@@ -206,6 +206,7 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
+        clock.turnTo(product);
         if (supply.isPresent() && !supply.get().takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
             return;
@@ -251,6 +252,7 @@ final class LineProcess {
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
+        clock.heat().screw(rateKgPerS > 0);
         supply.ifPresent(source -> source.draw(rateKgPerS));
     }
 

@@ -7,6 +7,7 @@ import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineResult.StoppageResult;
 import spoolyard.core.record.LineState;
+import spoolyard.core.record.LineUse;
 
 /** Turns a line's ledger and clocks into its result at the end of a run. */
 final class LineReport {
@@ -43,7 +44,14 @@ final class LineReport {
                 Ticks.toSeconds(ledger.longestSwapWaitTicks),
                 stoppages(line.stoppageClocks()),
                 states.activePeriods(),
-                ledger.gauge.result());
+                ledger.gauge.result(),
+                use(line));
+    }
+
+    private static LineUse use(LineProcess line) {
+        HeatLedger heat = line.clock().heat();
+        MaterialLedger materials = line.ledger().materials;
+        return new LineUse(heat.heatUps(), heat.periods(), heat.standbyS(), materials.uses(), materials.compoundKg());
     }
 
     /** One row a cause, the strands of a line added up. */

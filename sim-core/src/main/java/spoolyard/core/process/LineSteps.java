@@ -29,6 +29,11 @@ final class LineSteps implements Program.Listener {
     public void stepBegins(Step step, long waitedTicks) {
         line.stepBegins(waitedTicks);
         changeovers.stepBegins(step, waitedTicks);
+        strands.advance();
+        line.ledger().materials.takesCompound(step.isCompound());
+        if (step.isHeatUp()) {
+            line.clock().heat().heatUpBegins();
+        }
         waste(step.waste());
         line.enter(step.state());
         if (world.log().isOn()) {
@@ -40,6 +45,10 @@ final class LineSteps implements Program.Listener {
     public void stepEnds(Step step) {
         strands.advance();
         changeovers.stepEnds(step);
+        line.ledger().materials.takesCompound(false);
+        if (step.isHeatUp()) {
+            line.clock().heat().heatUpEnds();
+        }
     }
 
     @Override

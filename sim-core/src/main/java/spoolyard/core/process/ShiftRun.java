@@ -63,7 +63,7 @@ final class ShiftRun {
     private void payCrew(long from, long to) {
         long overlap = description.handOverOverlaps() && description.startTick() >= 0 ? description.handOverTicks() : 0;
         for (int role = 0; role < ledgers.size(); role++) {
-            ledgers.get(role).paidTicks += heads(role) * (to - from + overlap);
+            ledgers.get(role).paid(heads(role) * (to - from + overlap), description.payFactor());
         }
     }
 

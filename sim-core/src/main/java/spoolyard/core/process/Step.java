@@ -17,6 +17,9 @@ import spoolyard.core.record.ScrapCause;
  * @param isChangeover whether it counts as part of the changeover
  */
 record Step(String name, LineState state, long ticks, Waste waste, CrewNeed crew, TaskKind kind, boolean isChangeover) {
+    /** Name of the step from cold to set point. */
+    static final String HEAT_UP = "heat up";
+
     /**
      * What runs to waste.
      *
@@ -32,6 +35,16 @@ record Step(String name, LineState state, long ticks, Waste waste, CrewNeed crew
     /** A step that runs by itself. */
     static Step alone(String name, LineState state, long ticks, Waste waste) {
         return new Step(name, state, ticks, waste, CrewNeed.NOBODY, TaskKind.SET_UP, false);
+    }
+
+    /** Whether it takes the line from cold to its set point. */
+    boolean isHeatUp() {
+        return state == LineState.STARTING && name.equals(HEAT_UP);
+    }
+
+    /** Whether what runs through is purge compound. */
+    boolean isCompound() {
+        return state == LineState.PURGING && waste.cause() == ScrapCause.POLYMER_PURGE;
     }
 
     /** The same step as part of a changeover. */

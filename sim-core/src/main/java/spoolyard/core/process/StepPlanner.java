@@ -60,7 +60,7 @@ final class StepPlanner {
     /** Heating ahead of the working period. */
     List<Step> preheat() {
         return List.of(
-                Step.alone("heat up", LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
+                Step.alone(Step.HEAT_UP, LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
                 Step.alone("soak", LineState.STARTING, soak.nextTicks(), Step.Waste.NONE));
     }
 
@@ -220,7 +220,7 @@ final class StepPlanner {
     }
 
     private Step purge(String name, LineState state, double massKg, Product product, ScrapCause cause) {
-        long ticks = Ticks.ofSeconds(massKg / kgPerS(product));
+        long ticks = massKg > 0 ? Ticks.ofSeconds(massKg / kgPerS(product)) : 0;
         Step.Waste waste = new Step.Waste(ticks > 0 ? massKg / Ticks.toSeconds(ticks) : 0, cause, false);
         return Step.alone(name, state, ticks, waste);
     }

@@ -276,7 +276,7 @@ final class Strand {
     }
 
     private void bookFeed(double fedM, double inM) {
-        ledger.fedKg += fedM * kgPerM;
+        ledger.fed(fedM * kgPerM);
         if (feed == Feed.WASTE) {
             ledger.scrap(wasteCause, fedM * kgPerM);
         } else if (diverted) {

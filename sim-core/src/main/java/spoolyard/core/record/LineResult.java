@@ -29,6 +29,7 @@ import java.util.Map;
  * @param stoppages by cause, in plant order
  * @param activePeriods number of unbroken active periods (see {@link LineState#isActive()})
  * @param gauge what excursions out of tolerance cost
+ * @param use heat and materials it took
  */
 public record LineResult(
         String line,
@@ -50,7 +51,8 @@ public record LineResult(
         double longestSwapWaitS,
         List<StoppageResult> stoppages,
         long activePeriods,
-        GaugeResult gauge) {
+        GaugeResult gauge,
+        LineUse use) {
     /** Copies the collections; every enum constant must be a key. */
     public LineResult {
         stateS = Collections.unmodifiableMap(new EnumMap<>(stateS));
@@ -61,7 +63,7 @@ public record LineResult(
     }
 
     /**
-     * A line without excursions.
+     * A line without excursions, of whose heat and materials nothing is told.
      *
      * @param line as above
      * @param stateS as above
@@ -123,7 +125,8 @@ public record LineResult(
                 longestSwapWaitS,
                 stoppages,
                 activePeriods,
-                GaugeResult.NONE);
+                GaugeResult.NONE,
+                LineUse.NONE);
     }
 
     /**

@@ -131,6 +131,7 @@ public record RunResult(
      * @param longestWaitS longest such time, seconds
      * @param activePeriods number of unbroken periods of work and walking, over all persons: tasks that follow each other
      *     at once are one period
+     * @param ratedPaidS person-seconds paid, each times the pay factor of its shift
      */
     public record CrewResult(
             String role,
@@ -143,7 +144,50 @@ public record RunResult(
             long tasks,
             double meanWaitS,
             double longestWaitS,
-            long activePeriods) {}
+            long activePeriods,
+            double ratedPaidS) {
+        /**
+         * A role at the usual pay.
+         *
+         * @param role as above
+         * @param shift as above
+         * @param presentS as above
+         * @param busyS as above
+         * @param walkingS as above
+         * @param breakS as above
+         * @param paidS as above
+         * @param tasks as above
+         * @param meanWaitS as above
+         * @param longestWaitS as above
+         * @param activePeriods as above
+         */
+        public CrewResult(
+                String role,
+                String shift,
+                double presentS,
+                double busyS,
+                double walkingS,
+                double breakS,
+                double paidS,
+                long tasks,
+                double meanWaitS,
+                double longestWaitS,
+                long activePeriods) {
+            this(
+                    role,
+                    shift,
+                    presentS,
+                    busyS,
+                    walkingS,
+                    breakS,
+                    paidS,
+                    tasks,
+                    meanWaitS,
+                    longestWaitS,
+                    activePeriods,
+                    paidS);
+        }
+    }
 
     /**
      * Spools from outside.

@@ -154,7 +154,7 @@ final class PlantSketch {
                 name,
                 strands,
                 rateKgPerH,
-                List.of("PLA"),
+                List.of("PLA", "PETG"),
                 List.of(1.75),
                 0.85,
                 new Accumulator(0, capacityM),

@@ -1,0 +1,51 @@
+package spoolyard.core.account;
+
+import spoolyard.core.plant.EnergyUse;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.LineResult;
+
+/**
+ * What one line drew besides the base load of the plant. Immutable.
+ *
+ * @param line line name
+ * @param heatUps heat-ups begun
+ * @param hotH heaters on, hours
+ * @param standbyH hot with the screw standing, hours
+ * @param massKwh by mass, kWh
+ * @param heatUpKwh heat-ups, kWh
+ * @param standbyKwh hot standby, kWh
+ */
+public record LineEnergy(
+        String line, long heatUps, double hotH, double standbyH, double massKwh, double heatUpKwh, double standbyKwh) {
+    /**
+     * Of a line.
+     *
+     * @param line what it did
+     * @param kwhPerKg drawn for each kilogram through the die, kWh/kg
+     * @param draws what it draws besides
+     * @return its energy
+     */
+    static LineEnergy of(LineResult line, double kwhPerKg, EnergyUse.LineEnergy draws) {
+        long hotTicks = line.use().hot().stream()
+                .mapToLong(period -> period.endTick() - period.startTick())
+                .sum();
+        double standbyH = line.use().standbyS() / 3600;
+        return new LineEnergy(
+                line.line(),
+                line.use().heatUps(),
+                Ticks.toHours(hotTicks),
+                standbyH,
+                kwhPerKg * line.fedKg(),
+                draws.heatUpKwh() * line.use().heatUps(),
+                draws.standbyKw() * standbyH);
+    }
+
+    /**
+     * All three.
+     *
+     * @return kWh
+     */
+    public double totalKwh() {
+        return massKwh + heatUpKwh + standbyKwh;
+    }
+}
