@@ -1,6 +1,8 @@
 package spoolyard.core.process;
 
+import java.util.Optional;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
 import spoolyard.core.random.Uniforms;
 import spoolyard.core.record.ScrapCause;
 
@@ -12,6 +14,8 @@ final class WinderOutput {
     private final Floor floor;
     private final LineLedger ledger;
     private final Uniforms defects;
+    private final Optional<LotLuck> luck;
+    private Optional<Campaign> campaign = Optional.empty();
 
     WinderOutput(World world, Line line, int index, Floor floor, LineLedger ledger) {
         this.world = world;
@@ -20,6 +24,7 @@ final class WinderOutput {
         this.floor = floor;
         this.ledger = ledger;
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
+        this.luck = LotLuck.of(world, "line " + line.name());
     }
 
     /** A spool is full; whether it is good is settled now and seen when it is taken off. */
@@ -29,7 +34,26 @@ final class WinderOutput {
         if (good) {
             order.spoolFilled();
         }
-        return new Spool(order.index, index, order.order.product().spoolKg(), massKg, good);
+        Product product = order.order.product();
+        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, good, Optional.of(product.polymer()));
+        if (good) {
+            spool.campaign = campaign();
+        }
+        return spool;
+    }
+
+    private Optional<Campaign> campaign() {
+        if (campaign.isEmpty()) {
+            campaign = luck.map(Campaign::new);
+        }
+        campaign.ifPresent(Campaign::spoolMade);
+        return campaign;
+    }
+
+    /** What the line makes next is another campaign. */
+    void campaignEnds() {
+        campaign.ifPresent(Campaign::ends);
+        campaign = Optional.empty();
     }
 
     /** A full spool has left the winder: good ones go to the rack, others to scrap. */

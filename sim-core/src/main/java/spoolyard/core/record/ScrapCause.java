@@ -23,7 +23,11 @@ public enum ScrapCause {
     /** Out of tolerance while slowed for a full accumulator. */
     SLOWED("slowed"),
     /** Full spool rejected at the winder. */
-    WINDING_DEFECT("winding defect");
+    WINDING_DEFECT("winding defect"),
+    /** Spool of a lot that the lab refused, ground or sorted out. */
+    REFUSED_BY_LAB("refused by lab"),
+    /** Spool that stood unsealed too long. */
+    EXPOSURE("exposure");
 
     private final String label;
 
