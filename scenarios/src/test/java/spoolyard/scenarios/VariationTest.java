@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Shift;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
@@ -147,5 +148,77 @@ final class VariationTest {
         assertThat(fault.kind()).isEqualTo(FaultKind.IMPOSSIBLE_DISTRIBUTION);
         assertThat(fault.value()).isEqualTo("{lognormal, exponential}");
         assertThat(fault.mend()).isEqualTo("leave one; a merge patch takes an inherited one out with lognormal: null");
+    }
+
+    @Test
+    void takesOutOfALineWhatItGetsFromWhatLinesShare() throws Exception {
+        base.replace("plant.yaml", "every_line:\n", "every_line:\n  overlength: 3 %\n")
+                .write("a.yaml", "base: plant.yaml\nlines: {L2: {overlength: null}}\n");
+
+        Scenario plain = base.read();
+        Scenario varied = ScenarioReader.read(base.path().resolve("a.yaml"), List.of());
+
+        assertThat(plain.plant().lines()).extracting(Line::overlength).containsExactly(0.002, 0.03);
+        assertThat(varied.plant().lines()).extracting(Line::overlength).containsExactly(0.002, 0.0);
+    }
+
+    @Test
+    void reachesTheLinesThatDoNotSayOtherwiseThroughWhatLinesShare() throws Exception {
+        base.write("a.yaml", "base: plant.yaml\nevery_line: {overlength: 3 %}\nlines: {L3: null, L2: {strands: 1}}\n")
+                .replace("plant.yaml", "  L2:\n    rate: 44", "  L3: {accumulator: 5 m}\n  L2:\n    rate: 44");
+
+        Scenario varied = ScenarioReader.read(base.path().resolve("a.yaml"), List.of());
+
+        assertThat(varied.plant().lines()).extracting(Line::name).containsExactly("L1", "L2");
+        assertThat(varied.plant().lines()).extracting(Line::overlength).containsExactly(0.002, 0.03);
+        assertThat(varied.plant().lines()).extracting(Line::strands).containsExactly(1, 1);
+    }
+
+    @Test
+    void setsWhatLinesShareBeforeTheLines() {
+        Scenario varied = base.read("/lines/L2/soak=20 min", "/every_line/soak=40 min");
+
+        assertThat(varied.plant().lines())
+                .extracting(l -> l.startStop().soakS().mean())
+                .containsExactly(2400.0, 1200.0);
+    }
+
+    @Test
+    void reportsANullThatTakesOutNothing() {
+        base.write(
+                "a.yaml",
+                "base: plant.yaml\nlines:\n  L1: {stoppages: {strand brake: null}}\nshifts: {extra: {christmas: null}}\n");
+
+        List<Fault> faults = ScenarioFolder.faultsOf(base.path().resolve("a.yaml"));
+
+        assertThat(faults).extracting(Fault::kind).containsOnly(FaultKind.UNKNOWN_KEY);
+        assertThat(faults)
+                .extracting(Fault::text)
+                .containsExactly(
+                        base.shown("a.yaml") + ":3: /lines/L1/stoppages/strand brake = null."
+                                + " There must be such a key to take out.\n"
+                                + "  Mend: write strand break, or delete the key.",
+                        base.shown("a.yaml") + ":4: /shifts/extra/christmas = null."
+                                + " There must be such a key to take out.\n"
+                                + "  Mend: delete the key.");
+    }
+
+    @Test
+    void reportsALineThatIsTakenOutButNotThere() {
+        base.write("a.yaml", "base: plant.yaml\nlines: {L9: null}\n");
+
+        List<Fault> faults = ScenarioFolder.faultsOf(base.path().resolve("a.yaml"));
+
+        assertThat(faults).singleElement().satisfies(f -> assertThat(f.field()).isEqualTo("/lines/L9"));
+    }
+
+    @Test
+    void reportsLinesThatAreNoMapping() {
+        base.write("a.yaml", "base: plant.yaml\nlines: [L1]\n").write("b.yaml", "base: plant.yaml\nevery_line: 5\n");
+
+        assertThat(ScenarioFolder.faultsOf(base.path().resolve("a.yaml")))
+                .anySatisfy(f -> assertThat(f.text()).contains("a.yaml:2: /lines = (a list of 1). Must be names"));
+        assertThat(ScenarioFolder.faultsOf(base.path().resolve("b.yaml")))
+                .anySatisfy(f -> assertThat(f.text()).contains("b.yaml:2: /every_line = 5. Must be keys with values"));
     }
 }

@@ -74,7 +74,7 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     private int faults(ScenarioException failure) {
         int count = failure.faults().size();
         err.println(failure.getMessage());
-        err.println(count == 1 ? "1 fault. Nothing was run." : count + " faults. Nothing was run.");
+        err.println((count == 1 ? "1 fault" : count + " faults") + ". Nothing was run or written.");
         return ExitCode.INPUT;
     }
 

@@ -1,11 +1,12 @@
 package spoolyard.analysis.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import spoolyard.analysis.report.ResultsRefusedException;
+import spoolyard.scenarios.fault.ScenarioException;
+import spoolyard.scenarios.format.StarterScenario;
 
 /** Writes a starter scenario. */
 @Command(
@@ -33,10 +34,12 @@ final class NewCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException, ResultsRefusedException {
-        StarterFolder.write(folder);
-        console.out().println("A plant of two lines is in " + folder + ": plant.yaml, orders.csv and colours.csv.");
-        console.out().println("Edit them, then:");
+    public Integer call() throws ScenarioException {
+        String files = StarterScenario.write(folder).stream()
+                .map(file -> file.getFileName().toString())
+                .collect(Collectors.joining(", "));
+        console.out().println("A plant of two lines is in " + folder + ": " + files + ".");
+        console.out().println("Edit it, then:");
         console.out().println("  spoolyard check " + folder);
         console.out().println("  spoolyard run " + folder);
         return ExitCode.OK;

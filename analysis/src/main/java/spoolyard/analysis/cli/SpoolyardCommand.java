@@ -47,6 +47,7 @@ final class SpoolyardCommand {
     static CommandLine line(Console console, Simulator simulator) {
         CommandLine line = new CommandLine(new SpoolyardCommand());
         line.addSubcommand(new RunCommand(console, simulator));
+        line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

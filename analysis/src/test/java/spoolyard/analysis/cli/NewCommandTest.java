@@ -43,8 +43,7 @@ final class NewCommandTest {
 
         assertThat(called.code()).isEqualTo(2);
         assertThat(called.err())
-                .isEqualTo(folder + ": Is there already. Must not be there yet, or be an empty folder."
-                        + "\n  Mend: give another folder.\n");
+                .contains("Must be a new or empty folder; this one exists and is not empty.", "  Mend: ");
         assertThat(file).hasContent("mine");
     }
 

@@ -140,7 +140,7 @@ final class RunCommandTest {
         assertThat(called.out()).isEmpty();
         assertThat(called.err())
                 .contains("--set: /lines/L2/rate = 18 m.", "strnds", "strands", "  Mend: ")
-                .endsWith(" faults. Nothing was run.\n");
+                .endsWith(" faults. Nothing was run or written.\n");
         assertThat(root.resolve("results")).doesNotExist();
     }
 

@@ -105,7 +105,8 @@ public final class SamplePlant {
                 workingPeriods(horizon),
                 Optional.empty(),
                 false,
-                Place.ORIGIN);
+                Place.ORIGIN,
+                Optional.empty());
     }
 
     private static List<Window> workingPeriods(long horizon) {

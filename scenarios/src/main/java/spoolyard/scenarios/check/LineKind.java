@@ -66,7 +66,8 @@ final class LineKind {
                 times.workingPeriods(name),
                 onLineNow(r),
                 r.optional("at_start", Words.oneOf("cold", "running"), "cold").equals("running"),
-                r.optional("place", Amounts.PLACE, Place.ORIGIN));
+                r.optional("place", Amounts.PLACE, Place.ORIGIN),
+                r.optional("material", new MaterialKind(crew).ofLine()));
     }
 
     private static Accumulator accumulator(MappingReader r) {

@@ -12,6 +12,7 @@ import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Product;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.fault.Warning;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.Numbers;
@@ -54,7 +55,7 @@ final class OrderFile {
     private final Products products;
     private final PlantClock clock;
     private final Reading reading;
-    private final Map<String, Integer> lineById = new HashMap<>();
+    private final Map<String, Origin> originById = new HashMap<>();
 
     OrderFile(List<Line> lines, Products products, PlantClock clock, Reading reading) {
         this.lines = lines;
@@ -65,6 +66,11 @@ final class OrderFile {
 
     List<Order> read(List<CsvRow> rows) {
         return rows.stream().map(this::order).toList();
+    }
+
+    /** Where each order is due, by its id. */
+    Map<String, Origin> origins() {
+        return originById;
     }
 
     private Order order(CsvRow row) {
@@ -104,12 +110,12 @@ final class OrderFile {
 
     private String id(CsvRow row) {
         String id = read(row, "order_id", Words.text());
-        Integer first = lineById.putIfAbsent(id, row.line());
+        Origin first = originById.putIfAbsent(id, row.origin("due_date"));
         if (first != null) {
             reading.fault(
                     FaultKind.DUPLICATE_NAME,
                     row.cell("order_id"),
-                    "Each order may stand once; it already stands in line " + first + ".",
+                    "Each order may stand once; it already stands in line " + first.line() + ".",
                     "delete one of the two rows, or give it another id");
         }
         return id;

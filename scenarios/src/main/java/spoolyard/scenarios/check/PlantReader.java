@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Crew;
+import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
@@ -15,8 +16,10 @@ import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.calendar.ShiftCalendar;
 import spoolyard.scenarios.calendar.ShiftPlan;
+import spoolyard.scenarios.capacity.CapacityWarnings;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
+import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Words;
 import spoolyard.scenarios.read.Node;
@@ -50,6 +53,10 @@ public final class PlantReader {
         if (reading.faults().isEmpty()) {
             new CrossChecks(plant, tree, reading).run();
         }
+        if (reading.faults().isEmpty()) {
+            CapacityWarnings.of(plant.plant(), new TreeOrigins(tree, plant.orderOrigins()))
+                    .forEach(reading.faults()::add);
+        }
         return plant;
     }
 
@@ -67,7 +74,8 @@ public final class PlantReader {
         ChangeoverRules changeovers = changeovers(r, products, tables);
         List<DatedShift> dated = shifts.orElse(List.of());
         Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
-        OrderBook book = book(r, tables.orders(), new OrderFile(lines, products, clock, reading));
+        OrderFile orders = new OrderFile(lines, products, clock, reading);
+        OrderBook book = book(r, tables.orders(), orders);
         Plant plant = new Plant(
                 name,
                 clock.horizonTicks(),
@@ -76,8 +84,9 @@ public final class PlantReader {
                 dated.stream().map(DatedShift::toShift).toList(),
                 changeovers,
                 finishing,
-                book);
-        return new ReadPlant(plant, description, clock, names.shifts(), dated);
+                book,
+                r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE));
+        return new ReadPlant(plant, description, clock, names.shifts(), orders.origins());
     }
 
     private Optional<List<DatedShift>> shifts(MappingReader r, PlantClock clock) {
@@ -88,9 +97,9 @@ public final class PlantReader {
 
     private List<Line> lines(MappingReader r, Products products, LineTimes times) {
         LineKind line = new LineKind(names, products, times);
-        Node shared = r.raw("every_line").orElse(Trees.nothing());
-        return List.copyOf(r.optional("lines", new OverSharedKind<>(shared, line::named), Map.of())
-                .values());
+        r.optional("every_line", new AnyMappingKind());
+        return List.copyOf(
+                r.optional("lines", new NamedKind<>(line::named), Map.of()).values());
     }
 
     private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {

@@ -20,6 +20,8 @@ final class PolymerKind {
     private static final Kind<Double> MELT = QuantityKind.from(Dimension.TEMPERATURE, "50 °C", "450 °C");
     private static final Kind<Double> STANDBY = QuantityKind.from(Dimension.TIME, "0 min", "7 days");
 
+    private static final Kind<Double> DRYING = QuantityKind.from(Dimension.TIME, "0 h", "7 days");
+
     private PolymerKind() {}
 
     private static Polymer polymer(String code, MappingReader r) {
@@ -28,6 +30,7 @@ final class PolymerKind {
                 r.required("density", DENSITY),
                 r.optional("rate_factor", RATE_FACTOR, 1.0),
                 r.required("melt_temperature", MELT),
-                r.required("hot_standby_limit", STANDBY));
+                r.required("hot_standby_limit", STANDBY),
+                r.optional("drying", DRYING, 0.0));
     }
 }

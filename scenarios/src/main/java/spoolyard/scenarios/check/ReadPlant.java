@@ -1,9 +1,10 @@
 package spoolyard.scenarios.check;
 
 import java.util.List;
+import java.util.Map;
 import spoolyard.core.plant.Plant;
-import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
+import spoolyard.scenarios.fault.Origin;
 
 /**
  * A plant as read, with what a report needs beside it. Immutable.
@@ -12,13 +13,13 @@ import spoolyard.scenarios.calendar.PlantClock;
  * @param description what its author says about it; may be empty
  * @param clock start and end of the run
  * @param shiftNames names of the shifts of the pattern, in file order
- * @param shifts all shifts with their dates, by start
+ * @param orderOrigins where each order is due, by its id
  */
 public record ReadPlant(
-        Plant plant, String description, PlantClock clock, List<String> shiftNames, List<DatedShift> shifts) {
+        Plant plant, String description, PlantClock clock, List<String> shiftNames, Map<String, Origin> orderOrigins) {
     /** Copies the lists. */
     public ReadPlant {
         shiftNames = List.copyOf(shiftNames);
-        shifts = List.copyOf(shifts);
+        orderOrigins = Map.copyOf(orderOrigins);
     }
 }

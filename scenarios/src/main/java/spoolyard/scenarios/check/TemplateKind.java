@@ -2,9 +2,7 @@ package spoolyard.scenarios.check;
 
 import java.time.Duration;
 import java.time.LocalTime;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.plant.Break;
 import spoolyard.core.quantity.Ticks;
@@ -17,7 +15,6 @@ import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.ListKind;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
-import spoolyard.scenarios.field.NamedKind;
 import spoolyard.scenarios.field.Numbers;
 import spoolyard.scenarios.field.QuantityKind;
 import spoolyard.scenarios.field.Times;
@@ -27,8 +24,6 @@ import spoolyard.scenarios.format.Dimension;
 /** What the shifts of the pattern, extra shifts and changed shifts have in common. */
 final class TemplateKind {
     private static final Kind<Double> LENGTH = QuantityKind.above(Dimension.TIME, "0 min", "24 h");
-    private static final Kind<Double> BREAK = QuantityKind.above(Dimension.TIME, "0 min", "4 h");
-    private static final Kind<Double> OFFSET = QuantityKind.from(Dimension.TIME, "0 min", "24 h");
     private static final Kind<Double> HAND_OVER = QuantityKind.from(Dimension.TIME, "0 min", "2 h");
     private static final Kind<Double> PACE = Numbers.from("0.2", "5");
 
@@ -74,15 +69,7 @@ final class TemplateKind {
                 .orElse(new HandOver(0, true));
         return new Staffing(
                 r.optional("crew", new MappingKind<>("heads", this::heads), noHeads()),
-                r
-                        .optional(
-                                "breaks",
-                                new NamedKind<>(name -> new MappingKind<>("break", TemplateKind::oneBreak)),
-                                Map.<String, Break>of())
-                        .values()
-                        .stream()
-                        .sorted(Comparator.comparingLong(Break::offsetTicks))
-                        .toList(),
+                r.optional("breaks", new BreaksKind(), List.of()),
                 handOver.ticks(),
                 handOver.overlaps(),
                 r.optional("pace", PACE, 1.0),
@@ -97,15 +84,6 @@ final class TemplateKind {
 
     private List<Integer> noHeads() {
         return names.roles().stream().map(role -> 0).toList();
-    }
-
-    private static Break oneBreak(MappingReader r) {
-        return new Break(
-                Ticks.ofSeconds(r.required("after", OFFSET)),
-                Ticks.ofSeconds(r.required("length", BREAK)),
-                r.optional("style", Words.oneOf("staggered", "together"), "staggered")
-                        .equals("staggered"),
-                r.optional("relief", Words.yesOrNo(), false));
     }
 
     private static HandOver handOver(MappingReader r) {

@@ -3,7 +3,6 @@ package spoolyard.scenarios.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.read.Node;
 
 /** Ways through raw trees. */
@@ -18,11 +17,6 @@ final class Trees {
             node = node instanceof Node.Mapping mapping ? mapping.entries().getOrDefault(key, none) : none;
         }
         return node;
-    }
-
-    /** No value at all, where it does not matter which. */
-    static Node nothing() {
-        return new Node.Nothing(Origin.ofFile("nowhere"));
     }
 
     /** Keys of a mapping; none if it is not a mapping. */

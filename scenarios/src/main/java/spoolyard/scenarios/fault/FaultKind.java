@@ -50,6 +50,8 @@ public enum FaultKind {
     DUE_BEFORE_RELEASE,
     /** Two shifts at the same time. */
     OVERLAPPING_SHIFTS,
+    /** A folder in which nothing can be or may be written. */
+    NOT_WRITABLE,
     /** A changeover that can occur and for which nothing says how much to purge. */
     UNKNOWN_PURGE
 }

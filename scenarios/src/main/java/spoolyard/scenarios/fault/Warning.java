@@ -24,6 +24,10 @@ public record Warning(Kind kind, Origin origin, String message) {
         NOBODY_TO_ATTEND,
         /** A winder that cannot catch up after a swap. */
         WINDER_TOO_SLOW,
+        /** An accumulator that cannot take up what comes while the crew swaps a spool. */
+        ACCUMULATOR_TOO_SMALL,
+        /** A dryer hopper that cannot dry as fast as its line could run. */
+        DRYER_TOO_SMALL,
         /** A rack that fills while finishing is closed. */
         RACK_TOO_SMALL,
         /** Finishing that cannot keep up with the lines. */

@@ -1,30 +1,25 @@
 package spoolyard.scenarios.format;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import spoolyard.scenarios.fault.Fault;
-import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Faults;
-import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.read.Node;
 import spoolyard.scenarios.read.SourceFiles;
-import spoolyard.scenarios.read.YamlTree;
 
 /**
- * Loads a scenario's tree: a file with no {@code base} as it stands; a variation as a merge patch over its base, which
- * may be a variation itself; then the values from the command line.
+ * Loads a scenario's tree: the base and each variation over it as a JSON Merge Patch (RFC 7396), then the values from the
+ * command line.
+ *
+ * <p>Lines are merged in layers: {@code every_line} as all files leave it, over it the line as the base has it, over that
+ * each variation's, so that {@code null} in any of them takes out what the line has by then.
  */
 public final class ScenarioTree {
-    /** File that a folder stands for. */
-    public static final String PLANT_FILE = "plant.yaml";
-
-    private static final String BASE = "base";
+    private static final String SHARED = "every_line";
+    private static final String LINES = "lines";
 
     private final SourceFiles files;
     private final Faults faults;
@@ -43,94 +38,91 @@ public final class ScenarioTree {
     /**
      * Loads.
      *
-     * @param folderOrFile a folder with {@value #PLANT_FILE}, or a YAML file
-     * @param sets values from the command line, each a pointer, {@code =} and YAML
-     * @return the tree with all bases and values merged; empty if a file could not be read
+     * @param folderOrFile a folder with a {@code plant.yaml}, or a YAML file
+     * @param sets values from the command line, each a pointer, {@code =} and YAML; those of {@code every_line} go first
+     * @return the tree with all bases and values merged and each line complete; empty if a file could not be read
      */
     public Optional<Node.Mapping> load(Path folderOrFile, List<String> sets) {
-        Path file = plantFile(folderOrFile);
-        Optional<Node.Mapping> tree = load(file, Origin.ofFile(SourceFiles.shown(file)), new ArrayList<>());
-        if (tree.isEmpty()) {
+        Optional<List<Node.Mapping>> layers = new BaseChain(files, faults).load(folderOrFile);
+        sets.forEach(files::note);
+        return layers.map(all -> merge(all, sets));
+    }
+
+    private Node.Mapping merge(List<Node.Mapping> layers, List<String> sets) {
+        Node.Mapping tree = without(layers.get(0), LINES);
+        for (Node.Mapping patch : layers.subList(1, layers.size())) {
+            tree = patched(tree, without(patch, LINES));
+        }
+        tree = set(tree, sets.stream().filter(ScenarioTree::isShared).toList());
+        tree = withLines(tree, layers);
+        return set(tree, sets.stream().filter(set -> !isShared(set)).toList());
+    }
+
+    /** A part {@code lines} that is no mapping is kept as a fault to be found. */
+    private Node.Mapping withLines(Node.Mapping tree, List<Node.Mapping> layers) {
+        List<Node> ofLines = layers.stream()
+                .map(layer -> layer.entries().get(LINES))
+                .filter(Objects::nonNull)
+                .toList();
+        if (ofLines.isEmpty()) {
             return tree;
         }
-        Node.Mapping merged = tree.get();
+        Node shared = tree.entries().getOrDefault(SHARED, new Node.Mapping(tree.origin(), Map.of()));
+        Map<String, Node> lines = new LinkedHashMap<>();
+        ofLines.forEach(layer -> addLayer(layer, shared, lines));
+        Node merged = new Node.Mapping(ofLines.get(0).origin(), lines);
+        return with(
+                tree,
+                LINES,
+                ofLines.stream()
+                        .filter(layer -> !(layer instanceof Node.Mapping))
+                        .findFirst()
+                        .orElse(merged));
+    }
+
+    private void addLayer(Node layer, Node shared, Map<String, Node> lines) {
+        if (layer instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((name, line) -> {
+                if (line instanceof Node.Nothing && lines.containsKey(name)) {
+                    lines.remove(name);
+                } else {
+                    lines.put(name, merged(lines.getOrDefault(name, shared), line));
+                }
+            });
+        }
+    }
+
+    /** A line that is no mapping stays as a fault to be found. */
+    private Node merged(Node under, Node line) {
+        return line instanceof Node.Mapping mapping && under instanceof Node.Mapping ? patched(under, mapping) : line;
+    }
+
+    private Node.Mapping patched(Node tree, Node.Mapping patch) {
+        new TakenOut(faults).check(tree, patch);
+        return MergePatch.apply(tree, patch);
+    }
+
+    private Node.Mapping set(Node.Mapping tree, List<String> sets) {
+        Node.Mapping changed = tree;
         for (String set : sets) {
-            files.note(set);
-            merged = SetValue.apply(set, merged, faults);
+            changed = SetValue.apply(set, changed, faults);
         }
-        return Optional.of(merged);
+        return changed;
     }
 
-    private Optional<Node.Mapping> load(Path file, Origin statedAt, List<Path> chain) {
-        Path real = real(file);
-        if (chain.contains(real)) {
-            circular(file, statedAt);
-            return Optional.empty();
-        }
-        chain.add(real);
-        Optional<Node> node = files.open(file, statedAt, SourceFiles.YAML_LIMIT_BYTES)
-                .flatMap(source -> YamlTree.parse(source, faults));
-        if (node.isPresent() && !(node.get() instanceof Node.Mapping)) {
-            wrongRoot(node.get());
-        }
-        return node.filter(Node.Mapping.class::isInstance)
-                .map(Node.Mapping.class::cast)
-                .flatMap(mapping -> overBase(mapping, chain));
+    private static boolean isShared(String set) {
+        return set.startsWith("/" + SHARED + "/") || set.startsWith("/" + SHARED + "=");
     }
 
-    private Optional<Node.Mapping> overBase(Node.Mapping mapping, List<Path> chain) {
-        Node base = mapping.entries().get(BASE);
-        if (base == null) {
-            return Optional.of(mapping);
-        }
-        Optional<Path> path =
-                base instanceof Node.Text text ? PathText.resolve(text.text(), base.origin()) : Optional.empty();
-        if (path.isEmpty()) {
-            wrongBase(base);
-            return Optional.empty();
-        }
-        Map<String, Node> patch = new LinkedHashMap<>(mapping.entries());
-        patch.remove(BASE);
-        return load(plantFile(path.get()), base.origin(), chain)
-                .map(tree -> MergePatch.apply(tree, new Node.Mapping(mapping.origin(), patch)));
+    private static Node.Mapping without(Node.Mapping mapping, String key) {
+        Map<String, Node> entries = new LinkedHashMap<>(mapping.entries());
+        entries.remove(key);
+        return new Node.Mapping(mapping.origin(), entries);
     }
 
-    private static Path plantFile(Path path) {
-        return (Files.isDirectory(path) ? path.resolve(PLANT_FILE) : path).normalize();
-    }
-
-    private static Path real(Path file) {
-        try {
-            return file.toRealPath();
-        } catch (IOException e) {
-            return file.toAbsolutePath().normalize();
-        }
-    }
-
-    private void circular(Path file, Origin statedAt) {
-        faults.add(new Fault(
-                FaultKind.CIRCULAR_BASE,
-                statedAt,
-                SourceFiles.shown(file),
-                "Must not lead back to a file that varies this one.",
-                "name a base that stands on its own"));
-    }
-
-    private void wrongBase(Node base) {
-        faults.add(new Fault(
-                FaultKind.WRONG_SHAPE,
-                base.origin(),
-                base.shown(),
-                "Must be the folder or file that this one varies.",
-                "write for example base: ../orrenvale"));
-    }
-
-    private void wrongRoot(Node node) {
-        faults.add(new Fault(
-                FaultKind.WRONG_SHAPE,
-                node.origin(),
-                node.shown(),
-                "Must be a mapping of keys to values.",
-                "begin with spoolyard: 1, or with base: FOLDER"));
+    private static Node.Mapping with(Node.Mapping mapping, String key, Node value) {
+        Map<String, Node> entries = new LinkedHashMap<>(mapping.entries());
+        entries.put(key, value);
+        return new Node.Mapping(mapping.origin(), entries);
     }
 }

@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param onLineNow what the screw holds at the start of the run; empty means clean
  * @param runningAtStart true: hot and threaded at the start of the run; false: cold
  * @param place where it stands
+ * @param supply how it is fed with dry material; empty means that dry material is always there
  */
 public record Line(
         String name,
@@ -48,7 +49,8 @@ public record Line(
         List<Window> workingPeriods,
         Optional<Product> onLineNow,
         boolean runningAtStart,
-        Place place) {
+        Place place,
+        Optional<MaterialSupply> supply) {
     /** Copies the lists. */
     public Line {
         polymers = List.copyOf(polymers);

@@ -13,6 +13,7 @@ import java.util.List;
  * @param changeovers what a line does between orders
  * @param finishing the way of a spool after the line
  * @param book the orders
+ * @param drying what the lines share to prepare material
  */
 public record Plant(
         String name,
@@ -22,10 +23,35 @@ public record Plant(
         List<Shift> shifts,
         ChangeoverRules changeovers,
         Finishing finishing,
-        OrderBook book) {
+        OrderBook book,
+        DryingRoom drying) {
     /** Copies the lists. */
     public Plant {
         lines = List.copyOf(lines);
         shifts = List.copyOf(shifts);
+    }
+
+    /**
+     * A plant whose material needs no preparation.
+     *
+     * @param name as above
+     * @param horizonTicks as above
+     * @param lines as above
+     * @param crew as above
+     * @param shifts as above
+     * @param changeovers as above
+     * @param finishing as above
+     * @param book as above
+     */
+    public Plant(
+            String name,
+            long horizonTicks,
+            List<Line> lines,
+            Crew crew,
+            List<Shift> shifts,
+            ChangeoverRules changeovers,
+            Finishing finishing,
+            OrderBook book) {
+        this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, DryingRoom.NONE);
     }
 }

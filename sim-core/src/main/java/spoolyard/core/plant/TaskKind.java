@@ -12,6 +12,8 @@ public enum TaskKind {
     SET_UP,
     /** Judge the first article's colour. */
     APPROVAL,
+    /** Clean a dryer, weigh, blend and load material. */
+    MATERIAL,
     /** Shut a line down. */
     SHUT_DOWN,
     /** Seal spools. */

@@ -10,5 +10,6 @@ import spoolyard.core.policy.PurgeTable;
  * @param orders hands out orders
  * @param purges purge of every changeover
  * @param flow counts spools
+ * @param dryers dryers and blenders shared by the lines
  */
-record Floor(CrewDesk desk, Rack rack, OrderDesk orders, PurgeTable purges, SpoolFlow flow) {}
+record Floor(CrewDesk desk, Rack rack, OrderDesk orders, PurgeTable purges, SpoolFlow flow, SharedDryers dryers) {}

@@ -9,8 +9,8 @@ final class LineClock {
     private final LineLedger ledger;
     private final StateClock<LineState> states =
             new StateClock<>(LineState.values(), LineState::isActive, LineState.NOT_SCHEDULED);
-    private double kgPerS;
-    private double share = 1;
+    private double ratedKgPerS;
+    private double actualKgPerS;
     private long last;
 
     LineClock(World world, LineLedger ledger) {
@@ -27,20 +27,11 @@ final class LineClock {
         states.enter(state, world.now());
     }
 
-    /** Rate at full speed from now on. */
-    void rate(double itsKgPerS) {
+    /** Rate of the line with its product, and at what rate it really makes it, from now on. */
+    void rates(double rated, double actual) {
         book();
-        kgPerS = itsKgPerS;
-    }
-
-    /** Share of full speed from now on. */
-    void share(double itsShare) {
-        book();
-        share = itsShare;
-    }
-
-    double speedShare() {
-        return share;
+        ratedKgPerS = rated;
+        actualKgPerS = actual;
     }
 
     /** Books the rated output of the present state up to now. */
@@ -49,8 +40,8 @@ final class LineClock {
         last = world.now();
         LineState state = states.state();
         if (state == LineState.RUNNING || state == LineState.SLOWED) {
-            ledger.ratedKg += seconds * kgPerS;
-            ledger.slowedLossKg += seconds * kgPerS * (1 - share);
+            ledger.ratedKg += seconds * ratedKgPerS;
+            ledger.slowedLossKg += seconds * (ratedKgPerS - actualKgPerS);
         }
     }
 

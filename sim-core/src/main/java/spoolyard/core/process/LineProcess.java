@@ -29,10 +29,13 @@ final class LineProcess {
     private final LineStops stops;
     private final LineHours hours;
     private final WinderOutput output;
+    private final Optional<LineSupply> supply;
+    private Optional<OrderRun> following = Optional.empty();
     private Optional<OrderRun> order = Optional.empty();
     private Optional<Product> onStrands = Optional.empty();
     private Runnable afterProgram = () -> {};
     private double kgPerS;
+    private double speedShare = 1;
     private boolean making;
     private boolean slowed;
     private boolean overflowStopped;
@@ -44,7 +47,7 @@ final class LineProcess {
         this.floor = floor;
         this.clock = new LineClock(world, ledger);
         this.condition = new LineCondition(line.runningAtStart(), line.onLineNow());
-        this.planner = new StepPlanner(world, line, floor.purges());
+        this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
         this.program = new Program(
@@ -56,6 +59,7 @@ final class LineProcess {
                 "line " + line.name());
         this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
+        this.supply = line.supply().map(how -> new LineSupply(world, this, floor, how));
         this.hours = new LineHours(this, condition, planner, stops);
     }
 
@@ -125,11 +129,23 @@ final class LineProcess {
     void orderReleased() {
         if (isIdle()) {
             decide();
+        } else if (making) {
+            lookAhead();
         }
     }
 
     private Optional<OrderRun> takeNext() {
-        return floor.orders().next(line, condition.inScrew());
+        Optional<OrderRun> next = following.or(() -> floor.orders().next(line, condition.inScrew()));
+        following = Optional.empty();
+        return next;
+    }
+
+    /** Chooses the next order early, so that its material can be prepared while the line runs. */
+    private void lookAhead() {
+        if (supply.isPresent() && world.plant().drying().looksAhead()) {
+            following = following.or(() -> floor.orders().next(line, condition.inScrew()));
+            following.ifPresent(run -> supply.get().prepareAhead(run.order.product()));
+        }
     }
 
     Spool newSpool(Strand strand, double massKg) {
@@ -183,6 +199,10 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
+        if (supply.isPresent() && !supply.get().takeUp(product)) {
+            enter(LineState.WAITING_FOR_MATERIAL);
+            return;
+        }
         if (condition.isReadyFor(product)) {
             produce(product);
             return;
@@ -207,12 +227,40 @@ final class LineProcess {
             strands.setUp(product, line.overlength());
             onStrands = Optional.of(product);
         }
-        kgPerS = line.rateKgPerH(product) / 3600;
-        clock.rate(kgPerS);
+        kgPerS = rateKgPerH(product) / 3600;
         making = true;
         feedProduct();
         showMaking();
         tell("makes", product.label());
+        lookAhead();
+    }
+
+    /** Rate with a product: that of the line, or what its dryer can dry. */
+    private double rateKgPerH(Product product) {
+        double byLine = line.rateKgPerH(product);
+        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product)))
+                .orElse(byLine);
+    }
+
+    /** Draws material for what passes the die. */
+    void draw(double rateKgPerS) {
+        supply.ifPresent(source -> source.draw(rateKgPerS));
+    }
+
+    /** The material that the line waits for is dry. */
+    void materialIsDry() {
+        if (clock.state() == LineState.WAITING_FOR_MATERIAL) {
+            decide();
+        }
+    }
+
+    /** Nothing dry is left in the hopper. A purge or start under way is finished with what is in the throat. */
+    void materialRanOut() {
+        if (making) {
+            halt(ScrapCause.SHORT_SPOOL);
+            condition.unthreaded(ScrapCause.STOPPAGE);
+            decide();
+        }
     }
 
     private void idle() {
@@ -248,6 +296,7 @@ final class LineProcess {
             condition.screwStopped(world.now());
         }
         strands.stopFeed();
+        draw(0);
         setClocks();
     }
 
@@ -260,15 +309,16 @@ final class LineProcess {
     // ------------------------------------------------------------------ making
 
     private void feedProduct() {
-        double share = 1;
+        speedShare = 1;
         double scrapShare = 0;
         if (slowed && line.overflow() instanceof OverflowPolicy.Slow slow) {
-            share = slow.minimumSpeedShare();
+            speedShare = slow.minimumSpeedShare();
             scrapShare = slow.scrapShare();
         }
-        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strands.feedProduct(share * kgPerS, kgPerM, scrapShare);
-        clock.share(share);
+        Product product = onStrands.orElseThrow();
+        strands.feedProduct(speedShare * kgPerS, product.filament().kgPerM(), scrapShare);
+        draw(speedShare * kgPerS);
+        clock.rates(line.rateKgPerH(product) / 3600, speedShare * kgPerS);
     }
 
     void slowingChanged() {
@@ -293,9 +343,8 @@ final class LineProcess {
     }
 
     private void setClocks() {
-        double share = clock.speedShare();
-        stops.setClocks(making, kgPerS * share);
-        strands.setClocks(making, kgPerS * share);
+        stops.setClocks(making, kgPerS * speedShare);
+        strands.setClocks(making, kgPerS * speedShare);
     }
 
     // ------------------------------------------------------------------ full accumulator
@@ -330,7 +379,7 @@ final class LineProcess {
         tell("strand", repair.clock().cause().name());
         strand.cut(ScrapCause.SHORT_SPOOL);
         double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strand.feedWaste(kgPerS * clock.speedShare() / line.strands(), kgPerM, ScrapCause.STOPPAGE);
+        strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
         repair.start();
         strandRepairChanged();
     }
@@ -368,7 +417,9 @@ final class LineProcess {
 
     /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
     boolean isStuck() {
-        boolean atRest = clock.state() == LineState.NO_ORDER || clock.state() == LineState.NOT_SCHEDULED;
+        boolean atRest = clock.state() == LineState.NO_ORDER
+                || clock.state() == LineState.NOT_SCHEDULED
+                || clock.state() == LineState.WAITING_FOR_MATERIAL;
         boolean standsForNothing = overflowStopped && strands.areWindersReady();
         return standsForNothing
                 || !making && !program.isRunning() && !overflowStopped && !atRest

@@ -50,5 +50,6 @@ final class LineSteps implements Program.Listener {
 
     private void waste(Step.Waste waste) {
         strands.feedWaste(waste, line.wasteKgPerM());
+        line.draw(waste.kgPerS());
     }
 }

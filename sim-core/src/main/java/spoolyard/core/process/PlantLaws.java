@@ -46,6 +46,7 @@ public final class PlantLaws {
         StartStop how = line.startStop();
         laws.addAll(List.of(how.heatUpS(), how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
         line.stoppages().forEach(cause -> addStoppage(laws, cause));
+        line.supply().ifPresent(supply -> laws.addAll(List.of(supply.loadS(), supply.cleanS())));
     }
 
     private static void addQuality(List<Law> laws, QualityRules rules) {

@@ -72,7 +72,7 @@ public final class PlantRun {
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
         this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines));
-        Floor floor = new Floor(desk, route.entry(), orders, purges, flow);
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }

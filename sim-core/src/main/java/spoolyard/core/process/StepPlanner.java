@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
 import spoolyard.core.plant.Law;
@@ -25,6 +26,7 @@ final class StepPlanner {
     private final StartStop startStop;
     private final ChangeoverRules rules;
     private final PurgeTable purges;
+    private final ToDoubleFunction<Product> rateKgPerH;
     private final Map<String, Variate> times = new LinkedHashMap<>();
     private final Variate heatUp;
     private final Variate soak;
@@ -34,12 +36,13 @@ final class StepPlanner {
     private final Variate approval;
     private final Uniforms refusal;
 
-    StepPlanner(World world, Line line, PurgeTable purges) {
+    StepPlanner(World world, Line line, PurgeTable purges, ToDoubleFunction<Product> rateKgPerH) {
         this.world = world;
         this.line = line;
         this.startStop = line.startStop();
         this.rules = world.plant().changeovers();
         this.purges = purges;
+        this.rateKgPerH = rateKgPerH;
         this.heatUp = variate(startStop.heatUpS(), "heat-up");
         this.soak = variate(startStop.soakS(), "soak");
         this.threadUp = variate(startStop.threadUpS(), "thread-up");
@@ -218,7 +221,7 @@ final class StepPlanner {
     }
 
     private double kgPerS(Product product) {
-        return line.rateKgPerH(product) / 3600;
+        return rateKgPerH.applyAsDouble(product) / 3600;
     }
 
     private Variate named(Law law, String what) {

@@ -20,7 +20,7 @@ import java.util.Map;
  * @param swaps spool changes
  * @param overflows spool changes in which the accumulator filled, by cause
  * @param overflowM metres lost to overflow, by cause
- * @param slowedLossKg output lost to slowing down, kg
+ * @param slowedLossKg output lost to running below the rate of the product: slowed, or limited by the dryer, kg
  * @param blockedS strand-seconds with a full spool waiting for room in the rack
  * @param peakLevelM highest accumulator level of any strand, metres
  * @param meanSwapWaitS mean time from full spool to the person's arrival, seconds; 0 if none

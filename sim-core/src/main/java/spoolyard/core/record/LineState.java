@@ -24,6 +24,8 @@ public enum LineState {
     WAITING_FOR_CREW("waiting for crew", false),
     /** Stands because an accumulator is full and nobody has swapped the spool. */
     OVERFLOW_STOP("overflow stop", false),
+    /** Stands because its next material is not dry yet, or its hopper has run empty. */
+    WAITING_FOR_MATERIAL("waiting for material", false),
     /** Hot, with no order it may make. */
     NO_ORDER("no order", false),
     /** Outside its working period. */

@@ -83,7 +83,8 @@ class PurgeTableTest {
                 List.of(),
                 Optional.empty(),
                 true,
-                Place.ORIGIN);
+                Place.ORIGIN,
+                Optional.empty());
     }
 
     private static PurgeTable table(MeasuredPurge... measured) {

@@ -11,11 +11,13 @@ import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
+import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.OverflowPolicy;
@@ -37,6 +39,7 @@ import spoolyard.core.quantity.Ticks;
 /** A small plant to draw on: change the fields, then {@link #plant()}. Numbers are those of one 45 mm PLA line. */
 final class PlantSketch {
     static final Polymer PLA = new Polymer("PLA", 1240, 1, 205, 1200);
+    static final Polymer DRIED_PLA = new Polymer("PLA", 1240, 1, 205, 1200, 3600);
     static final Colour WHITE = new Colour("WHT", "White", 95, -1, 2, 1, 0.6, 0.04);
     static final Colour BLACK = new Colour("BLK", "Black", 17, 0, 0, 4, 4, 0.03);
     static final Product WHITE_PLA = new Product(PLA, WHITE, 1.75, 1);
@@ -64,6 +67,8 @@ final class PlantSketch {
     List<Role> roles = List.of(new Role("operator", List.of(), false, List.of(), List.of()));
     List<Integer> heads = List.of(1);
     double walkingSpeedMPerS = Double.POSITIVE_INFINITY;
+    Optional<MaterialSupply> supply = Optional.empty();
+    DryingRoom drying = DryingRoom.NONE;
     Place linePlace = Place.ORIGIN;
     Crew.EndOfShift endOfShift = Crew.EndOfShift.FINISH_TASK;
     List<Shift> shifts = new ArrayList<>();
@@ -110,7 +115,8 @@ final class PlantSketch {
     PlantSketch limitExposure(double limitS) {
         orders.replaceAll(order -> {
             Product was = order.product();
-            Polymer polymer = new Polymer("PLA", 1240, 1, 205, 1200, limitS);
+            Polymer polymer =
+                    new Polymer("PLA", 1240, 1, 205, 1200, was.polymer().dryingS(), limitS);
             Product product = new Product(polymer, was.colour(), was.diameterMm(), was.spoolKg());
             return new Order(
                     order.id(),
@@ -155,7 +161,8 @@ final class PlantSketch {
                 crewed,
                 changeovers,
                 new Finishing(finishing, cartons, 40, inbound, quality),
-                new OrderBook(orders, rule, Map.of()));
+                new OrderBook(orders, rule, Map.of()),
+                drying);
     }
 
     private Line line(String name, List<Window> working) {
@@ -183,6 +190,7 @@ final class PlantSketch {
                 working,
                 Optional.empty(),
                 runningAtStart,
-                linePlace);
+                linePlace,
+                supply);
     }
 }

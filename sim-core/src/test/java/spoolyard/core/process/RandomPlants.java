@@ -9,6 +9,7 @@ import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
+import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
@@ -16,6 +17,7 @@ import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
+import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
@@ -58,8 +60,9 @@ final class RandomPlants {
         people();
         starts();
         stoppages();
+        material();
         finishing();
-        Product small = new Product(PlantSketch.PLA, PlantSketch.BLACK, 1.75, 0.25);
+        Product small = new Product(PlantSketch.DRIED_PLA, PlantSketch.BLACK, 1.75, 0.25);
         for (int i = 0; i < 12; i++) {
             sketch.order("SO-" + i, pick(PlantSketch.WHITE_PLA, PlantSketch.BLACK_PLA, small), 5 + random.nextInt(40));
         }
@@ -172,6 +175,20 @@ final class RandomPlants {
                 0,
                 true,
                 new ChangeoverRules.Approval(new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5));
+    }
+
+    private void material() {
+        if (random.nextBoolean()) {
+            sketch.supply = Optional.of(new MaterialSupply(
+                    pick(MaterialSupply.Layout.values()),
+                    30,
+                    pick(0.0, 5.0, 30.0),
+                    new Law.Fixed(300),
+                    new Law.Exponential(600),
+                    pick(FITTER, CrewNeed.NOBODY),
+                    random.nextBoolean()));
+        }
+        sketch.drying = new DryingRoom(random.nextInt(3), 20, 1 + random.nextInt(2), random.nextBoolean());
     }
 
     private void stoppages() {
