@@ -17,6 +17,9 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            QualitySheets.LAB,
+            QualitySheets.LOTS,
+            QualitySheets.EXPOSURE,
             BottleneckSheet.SHEET);
 
     /** All tables: the files and those that only the summary shows. */
@@ -35,6 +38,9 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            QualitySheets.LAB,
+            QualitySheets.LOTS,
+            QualitySheets.EXPOSURE,
             BottleneckSheet.SHEET);
 
     private Sheets() {}

@@ -10,7 +10,8 @@ import spoolyard.core.plant.SamplingPlan;
  * size. Where the sample is not smaller than the lot, the whole lot is looked at.
  *
  * <p>Source: MIL-STD-105E (1989), tables I and II-A, on which ISO 2859-1 tables 1 and 2-A rest. Level II and table II-A were
- * read in a public copy by the National Institute of Building Sciences (nibs.org, "AC-TABLE", 8 limits from 0.65 to 15);
+ * read in a public copy by the National Institute of Building Sciences (nibs.org, "AC-TABLE", 8 limits from 0.65 to 15; its
+ * arrow up at letter A, AQL 10, has nothing above it and is taken as an arrow down, as memory of the standard has it);
  * levels S-3 and S-4 in two public copies of table I that agree ("AQL sampling chart", ANSI/ASQC Z1.4 - MIL-STD-105E - ISO
  * 2859). The standard itself has further rules (switching to tightened and reduced inspection, double plans): buy it for
  * use.
@@ -31,7 +32,7 @@ public final class NormalInspection {
 
     /** Acceptance numbers; rows by letter, columns by AQL. */
     private static final int[][] ACCEPTANCE = {
-        {DOWN, DOWN, DOWN, DOWN, DOWN, 0, UP, DOWN},
+        {DOWN, DOWN, DOWN, DOWN, DOWN, 0, DOWN, DOWN},
         {DOWN, DOWN, DOWN, DOWN, 0, UP, DOWN, 1},
         {DOWN, DOWN, DOWN, 0, UP, DOWN, 1, 2},
         {DOWN, DOWN, 0, UP, DOWN, 1, 2, 3},

@@ -46,7 +46,7 @@ final class Losses {
     }
 
     private void loseForOrder(OrderRun run) {
-        double accepted = world.plant().finishing().quality().acceptedShortfall();
+        double accepted = world.plant().book().acceptedShortfall();
         int most = (int) Math.floor(accepted * run.order.spools());
         if (run.spoolLost(world.now(), most)) {
             desk.reopen(run, lines);

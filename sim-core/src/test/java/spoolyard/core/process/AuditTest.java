@@ -91,4 +91,18 @@ class AuditTest {
 
         assertThat(audit.findings()).contains("two persons at one task");
     }
+
+    @Test
+    void findsASpoolLostWithoutItsLineKnowing() {
+        run.flow().lost();
+
+        assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools: "));
+    }
+
+    @Test
+    void findsALossThatNobodyBooked() {
+        run.lines().get(0).ledger().lost(ScrapCause.EXPOSURE, 1);
+
+        assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools made: "));
+    }
 }

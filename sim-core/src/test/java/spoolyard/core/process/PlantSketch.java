@@ -76,6 +76,7 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    double acceptedShortfall;
     QualityRules quality = QualityRules.NONE;
     List<Finishing.CartonSize> cartons = new ArrayList<>();
     ChangeoverRules changeovers = new ChangeoverRules(
@@ -161,7 +162,7 @@ final class PlantSketch {
                 crewed,
                 changeovers,
                 new Finishing(finishing, cartons, 40, inbound, quality),
-                new OrderBook(orders, rule, Map.of()),
+                new OrderBook(orders, rule, Map.of(), acceptedShortfall),
                 drying);
     }
 

@@ -73,8 +73,8 @@ final class RandomPlants {
     private void quality() {
         sketch.quality = new QualityRules(
                 random.nextInt(4) > 0 ? Optional.of(lab()) : Optional.empty(),
-                random.nextInt(4) > 0 ? Optional.of(exposure()) : Optional.empty(),
-                pick(0.0, 0.05, 1.0));
+                random.nextInt(4) > 0 ? Optional.of(exposure()) : Optional.empty());
+        sketch.acceptedShortfall = pick(0.0, 0.05, 1.0);
         if (random.nextInt(4) > 0) {
             sketch.limitExposure(pick(300.0, 1800.0, 7200.0));
         }
