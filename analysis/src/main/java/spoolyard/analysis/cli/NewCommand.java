@@ -40,8 +40,13 @@ final class NewCommand implements Callable<Integer> {
                 .collect(Collectors.joining(", "));
         console.out().println("A plant of two lines is in " + folder + ": " + files + ".");
         console.out().println("Edit it, then:");
-        console.out().println("  spoolyard check " + folder);
-        console.out().println("  spoolyard run " + folder);
+        console.out().println("  spoolyard check " + typed(folder));
+        console.out().println("  spoolyard run " + typed(folder));
         return ExitCode.OK;
+    }
+
+    /** A path as a person would type it. */
+    static String typed(Path path) {
+        return path.toString().contains(" ") ? "\"" + path + "\"" : path.toString();
     }
 }

@@ -180,7 +180,7 @@ final class RunCommand implements Callable<Integer> {
         if (warnings > 0 && !isQuiet) {
             console.err()
                     .println(warnings + (warnings == 1 ? " warning" : " warnings")
-                            + " about this scenario: spoolyard check " + scenario.path());
+                            + " about this scenario: spoolyard check " + NewCommand.typed(scenario.path()));
         }
     }
 

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Scrap by cause, the largest first, several to a line. */
+/** Scrap by cause, the largest first, several to a line; the smallest together. */
 final class ScrapList {
     private static final int INDENT = 13;
+    private static final int MOST_CAUSES = 9;
     private static final double WORTH_SHOWING_PCT = 0.005;
 
     private final RunReport report;
@@ -29,11 +30,23 @@ final class ScrapList {
         String share = cell.text(report.plant(PlantSheet.SCRAP_PCT), 2) + " %";
         lines.add(ink.strong(Cell.left("Scrap", INDENT) + share) + " of "
                 + cell.mean(report.plant(PlantSheet.FED_KG), 0) + " kg fed:");
-        Estimates table = report.table(LineSheets.SCRAP_CAUSES);
-        ThreeToALine causes = new ThreeToALine(INDENT);
-        worthShowing(table).forEach(key -> causes.add(key.get(0), cell.mean(table.at(key, LineSheets.CAUSE_PCT), 2)));
-        lines.addAll(causes.lines());
+        lines.addAll(causes(report.table(LineSheets.SCRAP_CAUSES)));
         return lines;
+    }
+
+    private List<String> causes(Estimates table) {
+        List<List<String>> seen = worthShowing(table);
+        int shown = seen.size() > MOST_CAUSES ? MOST_CAUSES - 1 : seen.size();
+        ThreeToALine causes = new ThreeToALine(INDENT);
+        seen.subList(0, shown)
+                .forEach(key -> causes.add(key.get(0), cell.mean(table.at(key, LineSheets.CAUSE_PCT), 2)));
+        if (shown < seen.size()) {
+            double others = seen.subList(shown, seen.size()).stream()
+                    .mapToDouble(key -> table.at(key, LineSheets.CAUSE_PCT).mean())
+                    .sum();
+            causes.add((seen.size() - shown) + " others", Figures.shown(others, 2));
+        }
+        return causes.lines();
     }
 
     /**

@@ -37,7 +37,7 @@ public final class ToleranceChart {
                 .height(ChartLook.HEIGHT)
                 .title("What a tolerance costs")
                 .xAxisTitle("Tolerance, mm either side")
-                .yAxisTitle("Lost to excursions, % of the mass made (logarithmic)")
+                .yAxisTitle("Lost to excursions, % of the mass made (logarithmic; 0.001 or less on the lower edge)")
                 .build();
         ChartLook.dress(chart.getStyler());
         chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);

@@ -20,7 +20,7 @@ final class NewCommandTest {
         Called run = Called.with("run", folder.toString(), "--replications=2", "--out=" + root.resolve("results"));
 
         assertThat(made.code()).isZero();
-        assertThat(made.out()).contains("spoolyard check " + folder, "spoolyard run " + folder);
+        assertThat(made.out()).contains("spoolyard check \"" + folder + "\"", "spoolyard run \"" + folder + "\"");
         assertThat(run.code()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("Good spools");

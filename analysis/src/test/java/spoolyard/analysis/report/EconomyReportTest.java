@@ -41,7 +41,7 @@ final class EconomyReportTest {
 
     private static Prices prices(String currency) {
         Map<String, Double> labour = new LinkedHashMap<>();
-        SamplePlant.ROLES.forEach(role -> labour.put(role, 28.0));
+        List.of("operator", "setter", "packer").forEach(role -> labour.put(role, 28.0));
         return new Prices(
                 currency,
                 Map.of("PLA", 2.3),

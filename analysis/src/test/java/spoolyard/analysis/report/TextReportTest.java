@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,21 +29,42 @@ final class TextReportTest {
     }
 
     @Test
-    void fitsOneScreenWithLongNames() {
-        Plant plant = SamplePlant.of(3, 1);
-        Plant longNamed = new Plant(
+    void fitsOneScreenWithManyLinesAndRolesAndLongNames() {
+        Plant plant = SamplePlant.of(60, 1);
+        List<String> roles =
+                IntStream.range(0, 30).mapToObj(i -> i + "R".repeat(60)).toList();
+        Plant large = new Plant(
                 "W".repeat(300),
                 plant.horizonTicks(),
                 plant.lines(),
-                plant.crew(),
+                SamplePlant.crew(roles),
                 plant.shifts(),
                 plant.changeovers(),
                 plant.finishing(),
                 plant.book());
 
-        List<String> lines = new TextReport(SampleReports.of(longNamed, 3), SIGNS).lines();
+        List<String> lines = new TextReport(SampleReports.of(large, 3), SIGNS).lines();
 
+        assertThat(lines).hasSizeLessThanOrEqualTo(TextReport.MOST_LINES);
         assertThat(lines).allMatch(line -> line.length() <= TextReport.MOST_COLUMNS);
+    }
+
+    /** The causes beyond the eighth stand together, so that nothing is lost from the sum. */
+    @Test
+    void addsUpTheSmallestCausesOfScrap() {
+        RunReport report = SampleReports.of(2, 1, 2);
+        List<List<String>> causes = ScrapList.worthShowing(report.table(LineSheets.SCRAP_CAUSES));
+        double others = causes.subList(8, causes.size()).stream()
+                .mapToDouble(key -> report.table(LineSheets.SCRAP_CAUSES)
+                        .at(key, LineSheets.CAUSE_PCT)
+                        .mean())
+                .sum();
+
+        List<String> lines = new TextReport(report, SIGNS).lines();
+
+        assertThat(String.join("\n", lines))
+                .containsPattern((causes.size() - 8) + " others +"
+                        + Figures.shown(others, 2).replace(".", "\\."));
     }
 
     @Test

@@ -10,6 +10,7 @@ import spoolyard.analysis.experiment.Replicator;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineResult;
@@ -195,14 +196,14 @@ public final class PlausibleRuns implements Replicator {
                 120 * random.nextDouble());
     }
 
-    private static List<RunResult.CrewResult> crew(SplittableRandom random) {
+    private List<RunResult.CrewResult> crew(SplittableRandom random) {
         List<RunResult.CrewResult> crew = new ArrayList<>();
-        for (String role : SamplePlant.ROLES) {
+        for (Role role : plant.crew().roles()) {
             for (String shift : List.of("D", "E", "N")) {
                 double present = 4 * 7.5 * 3600 * 5;
                 double busy = present * (0.5 + 0.2 * random.nextDouble());
                 crew.add(new RunResult.CrewResult(
-                        role, shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300, 500));
+                        role.name(), shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300, 500));
             }
         }
         return crew;

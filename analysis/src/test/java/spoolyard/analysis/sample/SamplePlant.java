@@ -35,8 +35,7 @@ import spoolyard.core.quantity.Ticks;
 
 /** An invented plant: a number of equal lines, three shifts of eight hours on five days a week. */
 public final class SamplePlant {
-    /** Roles of its crew. */
-    public static final List<String> ROLES = List.of("operator", "setter", "packer");
+    private static final List<String> ROLES = List.of("operator", "setter", "packer");
 
     private static final CrewNeed OPERATOR = new CrewNeed(List.of("operator"));
     private static final long HOUR = Ticks.PER_HOUR;
@@ -74,7 +73,7 @@ public final class SamplePlant {
                 IntStream.rangeClosed(1, lines)
                         .mapToObj(i -> line("L" + i, horizon))
                         .toList(),
-                crew(),
+                crew(ROLES),
                 shifts(horizon),
                 changeovers(),
                 finishing(horizon),
@@ -117,8 +116,14 @@ public final class SamplePlant {
         return periods;
     }
 
-    private static Crew crew() {
-        List<Role> roles = ROLES.stream()
+    /**
+     * A crew in which everybody does everything.
+     *
+     * @param names of the roles
+     * @return the crew
+     */
+    public static Crew crew(List<String> names) {
+        List<Role> roles = names.stream()
                 .map(name -> new Role(name, List.of(), false, List.of(), List.of()))
                 .toList();
         return new Crew(
