@@ -17,7 +17,6 @@ import spoolyard.core.plant.Gauge;
  * @param simulatedH hours of filament that were simulated
  */
 public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findings, double simulatedH) {
-    private static final int FEW = 30;
     private static final int TOLERANCE = 15;
     private static final int WIDTH = 13;
 
@@ -49,9 +48,9 @@ public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findin
             String text = row(finding, isPresent ? "now" : asked.contains(finding.toleranceMm()) ? ">" : "");
             lines.add(isPresent ? ink.strong(text) : text);
         }
-        if (findings.stream().anyMatch(finding -> finding.seen() < FEW)) {
-            lines.add(ink.faint("  * fewer than " + FEW + " seen in " + Figures.shown(simulatedH, 0)
-                    + " h of simulated filament: taken from formulas, none joined"));
+        if (findings.stream().anyMatch(finding -> finding.seen() == 0)) {
+            lines.add(ink.faint("  * too rare for " + Figures.shown(simulatedH, 0)
+                    + " h of simulated filament: from formulas, none joined"));
         }
         lines.add("");
         return lines;
@@ -104,7 +103,7 @@ public record ToleranceReport(ToleranceCase study, List<ToleranceFinding> findin
                 mark,
                 Figures.shown(finding.toleranceMm(), 3),
                 digits(100 * finding.shareOutside()),
-                digits(finding.perRunningH()) + (finding.seen() < FEW ? "*" : " "),
+                digits(finding.perRunningH()) + (finding.seen() == 0 ? "*" : " "),
                 Figures.shown(finding.lengthS().mean(), 1),
                 digits(100 * study.touchedShare(finding)),
                 digits(100 * lost),

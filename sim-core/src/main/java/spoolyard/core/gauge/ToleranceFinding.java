@@ -10,7 +10,8 @@ import spoolyard.core.plant.Law;
  * @param shareOutside share of the metres out of tolerance, exact
  * @param perRunningH excursions per hour of running time: the exact rate of exits, less those that are joined
  * @param lengthS law of their length, seconds
- * @param seen excursions seen in the simulation; few of them make the joining and the law of length rough
+ * @param seen excursions seen in the simulation; 0 if they are too rare for it, so that none is joined and all have the
+ *     mean length
  */
 public record ToleranceFinding(
         double toleranceMm, double spreadMm, double shareOutside, double perRunningH, Law lengthS, long seen) {

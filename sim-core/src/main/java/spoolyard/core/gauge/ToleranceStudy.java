@@ -2,14 +2,18 @@ package spoolyard.core.gauge;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import spoolyard.core.plant.Law;
 import spoolyard.core.random.Streams;
 
 /**
  * Derives from a {@link GaugeLoop} how often and how long its filament is out of tolerance. Spread, share outside and the
  * rate of exits are exact; which exits belong to one excursion, and how long it lasts, come from a simulation sample by
- * sample with a stream of its own. Immutable.
+ * sample with a stream of its own. Where fewer than 30 exits are to be expected in it, they are too rare to be joined: each
+ * counts as an excursion of the mean length. Immutable.
  *
  * @param loop the loop
  * @param joinS excursions closer than this count as one, seconds
@@ -32,39 +36,48 @@ public record ToleranceStudy(GaugeLoop loop, double joinS, int samples) {
      * @return one finding a tolerance, in the order given. Cost: O(samples x tolerances)
      */
     public List<ToleranceFinding> of(List<Double> tolerancesMm, long seed) {
-        DiameterTrace trace = new DiameterTrace(loop, new Streams(seed, 0).uniforms(STREAM));
+        StationaryDiameter stationary = StationaryDiameter.of(loop);
         int join = (int) Math.max(1, Math.ceil(joinS / loop.sampleS()));
-        List<ExcursionCounter> counters = tolerancesMm.stream()
-                .map(tolerance -> new ExcursionCounter(tolerance, join))
+        Map<Double, ExcursionCounter> counters = new LinkedHashMap<>();
+        for (double toleranceMm : tolerancesMm) {
+            if (stationary.exitsPerS(toleranceMm) * loop.sampleS() * samples >= FEW) {
+                counters.put(toleranceMm, new ExcursionCounter(toleranceMm, join));
+            }
+        }
+        simulate(List.copyOf(counters.values()), seed);
+        return tolerancesMm.stream()
+                .map(tolerance -> finding(stationary, tolerance, Optional.ofNullable(counters.get(tolerance))))
                 .toList();
+    }
+
+    private void simulate(List<ExcursionCounter> counters, long seed) {
+        if (counters.isEmpty()) {
+            return;
+        }
+        DiameterTrace trace = new DiameterTrace(loop, new Streams(seed, 0).uniforms(STREAM));
         for (int i = 0; i < samples; i++) {
             double deviationMm = trace.nextMm();
             for (ExcursionCounter counter : counters) {
                 counter.add(deviationMm);
             }
         }
-        StationaryDiameter stationary = StationaryDiameter.of(loop);
-        List<ToleranceFinding> findings = new ArrayList<>();
-        for (int i = 0; i < counters.size(); i++) {
-            findings.add(finding(stationary, tolerancesMm.get(i), counters.get(i)));
-        }
-        return findings;
     }
 
-    private ToleranceFinding finding(StationaryDiameter stationary, double toleranceMm, ExcursionCounter counter) {
+    private ToleranceFinding finding(
+            StationaryDiameter stationary, double toleranceMm, Optional<ExcursionCounter> simulated) {
         double share = stationary.shareOutside(toleranceMm);
         double exitsPerS = stationary.exitsPerS(toleranceMm);
-        boolean isRare = counter.excursions() < FEW;
-        double joined = isRare ? 1 : (double) counter.excursions() / counter.exits();
+        Optional<ExcursionCounter> seen = simulated.filter(counter -> counter.excursions() > 0);
+        double joined = seen.map(counter -> (double) counter.excursions() / counter.exits())
+                .orElse(1.0);
         double meanRunS = exitsPerS > 0 ? share / exitsPerS : loop.sampleS();
-        Law lengthS = isRare ? new Law.Fixed(meanRunS) : lengths(counter.sortedLengths());
         return new ToleranceFinding(
                 toleranceMm,
                 stationary.standardDeviationMm(),
                 share,
                 exitsPerS * joined * S_PER_H,
-                lengthS,
-                counter.excursions());
+                seen.map(counter -> lengths(counter.sortedLengths())).orElse(new Law.Fixed(meanRunS)),
+                seen.map(ExcursionCounter::excursions).orElse(0));
     }
 
     /** The lengths themselves, or the means of some hundred equal shares of them, which keeps their mean. */

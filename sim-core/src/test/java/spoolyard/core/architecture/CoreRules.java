@@ -44,6 +44,7 @@ final class CoreRules {
         rules.put("random draws the laws of the plant", arrow("random", List.of("plant", "quantity"), SSJ_NUMBERS));
         rules.put("record needs the plant only", arrow("record", List.of("plant", "quantity")));
         rules.put("policy decides on plant and record", arrow("policy", List.of("plant", "quantity", "record")));
+        rules.put("gauge studies laws of the plant", arrow("gauge", List.of("plant", "quantity", "random")));
         rules.put("core needs Java and SSJ only", jdkAndSsjOnly());
         rules.put("SSJ stays in engine and random", ssjStaysInside());
         rules.put(

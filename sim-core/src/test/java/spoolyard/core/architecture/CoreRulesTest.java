@@ -53,6 +53,7 @@ final class CoreRulesTest {
         defects.put("random draws the laws of the plant", new String[] {"Dice", "umontreal.ssj.simevents.Event"});
         defects.put("record needs the plant only", new String[] {"Log", "Motor"});
         defects.put("policy decides on plant and record", new String[] {"Choice", "Motor"});
+        defects.put("gauge studies laws of the plant", new String[] {"Loop", "Motor"});
         defects.put("core needs Java and SSJ only", new String[] {"Log", "org.assertj"});
         defects.put("SSJ stays in engine and random", new String[] {"Untidy", "umontreal.ssj.util.Num"});
         defects.put("packages form no cycle", new String[] {"Cycle detected"});

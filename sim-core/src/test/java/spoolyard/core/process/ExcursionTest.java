@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spoolyard.core.gauge.SpoolLoss;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Gauge;
@@ -176,6 +177,18 @@ class ExcursionTest {
         sketch.gauge = Optional.of(new Gauge(List.of(ofPc, ofThick), new Gauge.Policy.BGrade(), Optional.empty()));
 
         assertThat(line(sketch).gauge()).isEqualTo(LineResult.GaugeResult.NONE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void aGaugeThatFindsNothingChangesNothing(long seed) {
+        PlantSketch without = RandomPlants.of(seed);
+        without.gauge = Optional.empty();
+        PlantSketch with = RandomPlants.of(seed);
+        Gauge.Excursions ofPc = new Gauge.Excursions("PC", 1.75, FIVE_HUNDRED, TEN);
+        with.gauge = Optional.of(new Gauge(List.of(ofPc), new Gauge.Policy.Cut(), Optional.empty()));
+
+        assertThat(run(with)).isEqualTo(run(without));
     }
 
     /**
