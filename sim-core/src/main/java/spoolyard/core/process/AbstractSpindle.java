@@ -68,6 +68,16 @@ abstract class AbstractSpindle extends Task implements Spindle, Rack.Claimant {
         return isInHand() ? OverflowCause.SWAP_TOO_SLOW : OverflowCause.NO_CREW;
     }
 
+    /** Whether a full spool waits here that nobody will ever come for. */
+    final boolean isForgotten() {
+        return !isReady() && !isTransferring() && isIdle() && !blocked;
+    }
+
+    /** Whether the machine is moving the strand to the empty spool by itself. */
+    boolean isTransferring() {
+        return false;
+    }
+
     /** Blocked time that is still running, ticks. */
     final long openBlockedTicks() {
         return blocked ? world.now() - askedTick : 0;

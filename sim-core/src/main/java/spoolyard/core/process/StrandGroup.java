@@ -187,8 +187,16 @@ final class StrandGroup {
         return false;
     }
 
-    /** Whether a strand stands with an empty spool on although it is fed, or is not fed although it is whole. */
+    /**
+     * Whether a strand stands with an empty spool on although it is fed, is not fed although it is whole, or has a full
+     * spool that nobody will come for.
+     */
     boolean isStuck(boolean making) {
+        for (AbstractSpindle spindle : spindles) {
+            if (spindle.isForgotten()) {
+                return true;
+            }
+        }
         for (Strand strand : strands) {
             boolean fed = strand.isOnProduct();
             if (making && !fed && !isUnderRepair(strand) || fed && strand.isStanding() && strand.isWinderReady()) {

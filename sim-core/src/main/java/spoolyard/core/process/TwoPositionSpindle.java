@@ -52,6 +52,11 @@ final class TwoPositionSpindle extends AbstractSpindle {
         return inTransfer == null ? heldBy() : OverflowCause.SWAP_TOO_SLOW;
     }
 
+    @Override
+    boolean isTransferring() {
+        return inTransfer != null;
+    }
+
     private void beginTransfer(Spool spool) {
         inTransfer = spool;
         transfer.in(transferTime.nextTicks());

@@ -1,6 +1,7 @@
 package spoolyard.core.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -90,5 +91,30 @@ class AuditTest {
         }
 
         assertThat(audit.findings()).contains("two persons at one task");
+    }
+
+    @Test
+    void findsAFullSpoolThatNobodyWillComeFor() {
+        // the 19th spool is full at 3800 s; its call is lost while the operator is at it
+        run.engine().runUntil(PlantSketch.ticks(3805));
+        audit.checkLiveness();
+
+        run.desk().withdraw(run.lines().get(0).spindles().get(0));
+
+        assertThatThrownBy(audit::checkLiveness)
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("line L1 is stuck");
+    }
+
+    @Test
+    void findsAPersonIdleBesideACall() {
+        run.engine().runUntil(PlantSketch.ticks(3700));
+        Task call = run.lines().get(0).spindles().get(0);
+        call.raised(run.engine().now());
+        run.desk().waiting().add(call);
+
+        assertThatThrownBy(audit::checkLiveness)
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("somebody is idle beside waiting work");
     }
 }
