@@ -21,7 +21,7 @@ powershell -NoProfile -Command ^
 if errorlevel 1 (
   echo Building Spoolyard, only when its sources have changed ... 1>&2
   pushd "%home%"
-  call mvn -q -B -Dstyle.color=never -DskipTests package 1>&2
+  call mvn -q -B -DskipTests package 1>&2
   if errorlevel 1 (
     popd
     echo The build failed; its messages stand above. 1>&2

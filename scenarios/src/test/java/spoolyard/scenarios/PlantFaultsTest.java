@@ -121,6 +121,18 @@ final class PlantFaultsTest {
     }
 
     @Test
+    void reportsAChangeOfPolymerThatNeitherPurgeNorCompoundCovers() {
+        folder.replace("plant.yaml", "      darker: {darker_by: [0, 1, 2, 3], residual: 3 %, dead_zone: 1.0}\n", "")
+                .replace("plant.yaml", "from_colour: {RED: 1.3}", "from_colour: {}")
+                .replace("plant.yaml", "compound_hold_ups: 1.5", "compound_hold_ups: 0");
+
+        assertThat(folder.faults())
+                .filteredOn(fault -> fault.kind() == FaultKind.UNKNOWN_PURGE)
+                .extracting(Fault::value)
+                .anyMatch(pair -> pair.startsWith("PLA NAT to PETG BLK"));
+    }
+
+    @Test
     void reportsAChangeoverThatNothingCovers() {
         folder.replace("plant.yaml", "      darker: {darker_by: [0, 1, 2, 3], residual: 3 %, dead_zone: 1.0}\n", "")
                 .replace("plant.yaml", "from_colour: {RED: 1.3}", "from_colour: {}")

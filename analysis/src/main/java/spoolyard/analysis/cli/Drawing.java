@@ -2,6 +2,8 @@ package spoolyard.analysis.cli;
 
 import java.io.PrintStream;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import spoolyard.analysis.report.Pictures;
 import spoolyard.analysis.report.RunReport;
 
@@ -17,13 +19,28 @@ final class Drawing {
      * @return PNG by file name; empty on a Java without fonts or graphics, which some servers have
      */
     static Map<String, byte[]> pictures(RunReport report, PrintStream err) {
+        return drawn(() -> Pictures.of(report), err, ", or give --no-charts").orElse(Map.of());
+    }
+
+    /**
+     * A single picture, or a word about why there is none.
+     *
+     * @param png draws it
+     * @param err where to say so
+     * @return PNG; empty on a Java that cannot draw
+     */
+    static byte[] bytes(Supplier<byte[]> png, PrintStream err) {
+        return drawn(png, err, "").orElse(new byte[0]);
+    }
+
+    private static <T> Optional<T> drawn(Supplier<T> draw, PrintStream err, String orElse) {
         System.setProperty("java.awt.headless", "true");
         try {
-            return Pictures.of(report);
+            return Optional.of(draw.get());
         } catch (InternalError | LinkageError noGraphics) {
             err.println("No pictures: this Java cannot draw (" + noGraphics + ").\n"
-                    + "  Mend: install fontconfig and a font (Debian: fonts-dejavu-core), or give --no-charts.");
-            return Map.of();
+                    + "  Mend: install fontconfig and a font (Debian: fonts-dejavu-core)" + orElse + ".");
+            return Optional.empty();
         }
     }
 }

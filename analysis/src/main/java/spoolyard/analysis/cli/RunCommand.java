@@ -11,8 +11,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.experiment.Experiment;
 import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.experiment.Replicator;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.Provenance;
+import spoolyard.analysis.report.ReplicationSummary;
 import spoolyard.analysis.report.ReportHeading;
 import spoolyard.analysis.report.ResultsFiles;
 import spoolyard.analysis.report.ResultsFolder;
@@ -22,6 +24,7 @@ import spoolyard.analysis.report.Setting;
 import spoolyard.analysis.report.Summariser;
 import spoolyard.analysis.report.SummaryJson;
 import spoolyard.analysis.report.TextReport;
+import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.ScenarioInfo;
 import spoolyard.scenarios.fault.ScenarioException;
@@ -108,8 +111,7 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
         require("--replications", replications, MOST_REPLICATIONS);
-        int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-        require("--threads", workers, MOST_THREADS);
+        require("--threads", threads(), MOST_THREADS);
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()));
@@ -117,15 +119,22 @@ final class RunCommand implements Callable<Integer> {
         try (RunLog events = RunLog.begin(log, setting.clock())) {
             warn(read.warnings().size());
             print(new ReportHeading(provenance, setting, replications).lines(console.ink()));
-            Experiment experiment =
-                    new Experiment(simulator.of(read.plant(), seed, events.log()), replications, workers);
-            Progress progress = isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
-            RunReport report = RunReport.of(provenance, setting, experiment.run(new Summariser(setting), progress));
+            RunReport report = RunReport.of(provenance, setting, simulated(setting, events.log()));
             print(new TextReport(report, console.ink()).body());
             write(report, folder);
             events.complete();
         }
         return ExitCode.OK;
+    }
+
+    private List<ReplicationSummary> simulated(Setting setting, EventLog firstLog) {
+        Replicator replicator = simulator.of(setting.plant(), seed, firstLog);
+        Progress progress = isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
+        return new Experiment(replicator, replications, threads()).run(new Summariser(setting), progress);
+    }
+
+    private int threads() {
+        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 
     private Provenance provenance(ScenarioInfo info) {

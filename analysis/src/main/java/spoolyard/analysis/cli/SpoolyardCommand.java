@@ -48,6 +48,7 @@ final class SpoolyardCommand {
         CommandLine line = new CommandLine(new SpoolyardCommand());
         line.addSubcommand(new RunCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
+        line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.internal.ChartBuilder;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.CategoryStyler;
 import org.knowm.xchart.style.Styler;
@@ -24,6 +25,17 @@ final class ChartLook {
     private static final int FEW_BARS = 5;
 
     private ChartLook() {}
+
+    /**
+     * Gives a picture its size.
+     *
+     * @param <B> its builder
+     * @param builder its builder
+     * @return the builder
+     */
+    static <B extends ChartBuilder<B, ?>> B size(B builder) {
+        return builder.width(WIDTH).height(HEIGHT);
+    }
 
     /**
      * Dresses a picture.
@@ -60,7 +72,7 @@ final class ChartLook {
         styler.setLegendLayout(Styler.LegendLayout.Horizontal);
         styler.setLegendBackgroundColor(Color.WHITE);
         styler.setLegendBorderColor(Color.WHITE);
-        styler.setLegendPadding(14);
+        styler.setLegendPadding(12);
         styler.setPlotGridLinesColor(Palette.GRID);
         styler.setPlotGridLinesStroke(new BasicStroke(1));
         styler.setPlotGridVerticalLinesVisible(false);

@@ -54,6 +54,16 @@ public record Ink(boolean hasColour, boolean hasSigns) {
     }
 
     /**
+     * For the first words of a screen.
+     *
+     * @param text any text
+     * @return the text, bold where possible
+     */
+    public String title(String text) {
+        return strong(text);
+    }
+
+    /**
      * For notes.
      *
      * @param text any text

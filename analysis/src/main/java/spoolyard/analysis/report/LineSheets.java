@@ -58,7 +58,14 @@ final class LineSheets {
                     amount("blocked_strand_h", line -> line.blockedS() / 3600),
                     amount("peak_accumulator_m", LineResult::peakLevelM),
                     amount("mean_swap_wait_s", LineResult::meanSwapWaitS),
-                    amount("longest_swap_wait_s", LineResult::longestSwapWaitS)));
+                    amount("longest_swap_wait_s", LineResult::longestSwapWaitS),
+                    amount("excursions", line -> line.gauge().excursions()),
+                    amount("out_of_tolerance_strand_h", line -> line.gauge().outS() / 3600),
+                    amount("spools_cut_short", line -> line.gauge().cutSpools()),
+                    amount("b_grade_spools", line -> line.gauge().bGradeSpools()),
+                    amount("b_grade_kg", line -> line.gauge().bGradeKg()),
+                    amount("flagged_spools", line -> line.gauge().flaggedSpools()),
+                    amount("flagged_spools_rejected", line -> line.gauge().flaggedRejectedSpools())));
 
     static final Sheet<OfCause> SCRAP = new Sheet<>(
             "scrap",

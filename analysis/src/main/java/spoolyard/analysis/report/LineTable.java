@@ -7,7 +7,7 @@ import spoolyard.analysis.experiment.Interval;
 
 /** The lines of a plant and their sum, a row each. */
 final class LineTable {
-    private static final int MOST_ROWS = 11;
+    private static final int MOST_ROWS = 10;
     private static final int NAME = 13;
     private static final int SPOOLS = 18;
     private static final int SHARE = 15;

@@ -15,11 +15,12 @@ final class Palette {
     static final Color RED = new Color(0xBB1320);
     static final Color INDIGO = new Color(0x39347E);
     static final Color CORAL = new Color(0xFD8378);
+    static final Color VIOLET = new Color(0x9A3FD5);
     static final Color STONE = new Color(0x9997AD);
     static final Color MIST = new Color(0xE8EBEE);
 
     /** All of them. */
-    static final List<Color> ALL = List.of(PETROL, SKY, MUSTARD, STRAW, RED, INDIGO, CORAL, STONE, MIST);
+    static final List<Color> ALL = List.of(PETROL, SKY, MUSTARD, STRAW, RED, INDIGO, CORAL, VIOLET, STONE, MIST);
 
     /** For series drawn as thin lines and dots on white. */
     static final List<Color> SERIES = List.of(PETROL, MUSTARD, INDIGO, CORAL, SKY, RED, STONE);

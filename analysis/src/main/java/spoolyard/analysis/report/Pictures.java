@@ -34,7 +34,13 @@ public final class Pictures {
         return pictures;
     }
 
-    private static byte[] png(Chart<?, ?> chart) {
+    /**
+     * Encodes a picture.
+     *
+     * @param chart the picture
+     * @return PNG
+     */
+    static byte[] png(Chart<?, ?> chart) {
         try {
             return BitmapEncoder.getBitmapBytes(chart, BitmapEncoder.BitmapFormat.PNG);
         } catch (IOException impossibleInMemory) {

@@ -2,9 +2,9 @@ package spoolyard.analysis.report;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.record.LineResult;
-import spoolyard.core.record.LineState;
 import spoolyard.core.record.OverflowCause;
 import spoolyard.core.record.QualityResult.ExposureResult;
 import spoolyard.core.record.QualityResult.LossResult;
@@ -25,6 +25,16 @@ final class PlantSheet {
     static final Column<Whole> SCRAP_KG = Column.amount("scrap_kg", sum(LineResult::totalScrapKg));
     static final Column<Whole> SCRAP_PCT =
             Column.average("scrap_pct_of_fed", whole -> whole.percentOfFed(LineResult::totalScrapKg));
+    static final Column<Whole> EXCURSIONS =
+            Column.amount("excursions", sum(line -> line.gauge().excursions()));
+    static final Column<Whole> CUT_SHORT =
+            Column.amount("spools_cut_short", sum(line -> line.gauge().cutSpools()));
+    static final Column<Whole> B_GRADE =
+            Column.amount("b_grade_spools", sum(line -> line.gauge().bGradeSpools()));
+    static final Column<Whole> B_GRADE_KG =
+            Column.amount("b_grade_kg", sum(line -> line.gauge().bGradeKg()));
+    static final Column<Whole> FLAGGED =
+            Column.amount("flagged_spools", sum(line -> line.gauge().flaggedSpools()));
     static final Column<Whole> OEE =
             Column.average("oee_pct", whole -> 100 * whole.oee().index());
     static final Column<Whole> AVAILABILITY =
@@ -33,11 +43,8 @@ final class PlantSheet {
             Column.average("effectiveness_pct", whole -> 100 * whole.oee().effectiveness());
     static final Column<Whole> QUALITY =
             Column.average("quality_pct", whole -> 100 * whole.oee().qualityRatio());
-    static final Column<Whole> NO_ORDER = Column.average(
-            "no_order_pct_of_planned_busy_time",
-            whole -> 100
-                    * whole.sumOf(line -> line.stateS().get(LineState.NO_ORDER))
-                    / whole.oee().plannedBusyS());
+    static final List<Column<Whole>> LOSSES =
+            StateGroup.LOSSES.stream().map(PlantSheet::loss).toList();
     static final Column<Whole> SWAPS = Column.amount("spool_swaps", sum(LineResult::swaps));
     static final Column<Whole> OVERFLOW =
             Column.average("overflow_pct_of_swaps", whole -> whole.percentOfSwaps(LineSheets::overflows));
@@ -100,50 +107,37 @@ final class PlantSheet {
             List.of(),
             (setting, result) -> List.of(Whole.of(setting, result)),
             whole -> ROW,
-            List.of(
-                    SPOOLS_PER_SHIFT,
-                    SPOOLS,
-                    GOOD_KG,
-                    FED_KG,
-                    SCRAP_KG,
-                    SCRAP_PCT,
-                    OEE,
-                    AVAILABILITY,
-                    EFFECTIVENESS,
-                    QUALITY,
-                    NO_ORDER,
-                    SWAPS,
-                    OVERFLOW,
-                    NO_CREW,
-                    TOO_SLOW,
-                    RACK_FULL,
-                    OVERFLOW_M,
-                    LATE,
-                    LATE_SPOOL_DAYS,
-                    ON_TIME,
-                    ORDERS_PACKED,
-                    PACKED,
-                    WAITING,
-                    SURPLUS,
-                    INBOUND,
-                    TURNED_AWAY,
-                    LOTS,
-                    REFUSED,
-                    HOLD,
-                    PASSED_DEFECTIVE,
-                    BEYOND,
-                    REDRIED,
-                    LOST,
-                    SHORT,
-                    CARTONS,
-                    PALLETS,
-                    TO_PACKED,
-                    IN_SYSTEM));
+            Stream.of(
+                            List.of(SPOOLS_PER_SHIFT, SPOOLS, GOOD_KG, FED_KG, SCRAP_KG, SCRAP_PCT),
+                            List.of(EXCURSIONS, CUT_SHORT, B_GRADE, B_GRADE_KG, FLAGGED),
+                            List.of(OEE, AVAILABILITY, EFFECTIVENESS, QUALITY),
+                            LOSSES,
+                            List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, OVERFLOW_M),
+                            List.of(LATE, LATE_SPOOL_DAYS, ON_TIME, ORDERS_PACKED, PACKED, WAITING, SURPLUS),
+                            List.of(LOTS, REFUSED, HOLD, PASSED_DEFECTIVE, BEYOND, REDRIED, LOST, SHORT),
+                            List.of(INBOUND, TURNED_AWAY, CARTONS, PALLETS, TO_PACKED, IN_SYSTEM))
+                    .flatMap(List::stream)
+                    .toList());
 
     private PlantSheet() {}
 
     private static ToDoubleFunction<Whole> sum(ToDoubleFunction<LineResult> value) {
         return whole -> whole.sumOf(value);
+    }
+
+    private static Column<Whole> loss(StateGroup group) {
+        String name = group.label().replace(' ', '_') + "_pct_of_planned_busy_time";
+        return Column.average(
+                name,
+                whole -> 100
+                        * whole.sumOf(line -> secondsIn(line, group))
+                        / whole.oee().plannedBusyS());
+    }
+
+    private static double secondsIn(LineResult line, StateGroup group) {
+        return group.states().stream()
+                .mapToDouble(state -> line.stateS().get(state))
+                .sum();
     }
 
     private static Column<Whole> overflow(String name, OverflowCause cause) {

@@ -41,9 +41,7 @@ final class ShiftChart {
      * @return the picture
      */
     XYChart chart() {
-        XYChart chart = new XYChartBuilder()
-                .width(ChartLook.WIDTH)
-                .height(ChartLook.HEIGHT)
+        XYChart chart = ChartLook.size(new XYChartBuilder())
                 .title("Good spools per shift")
                 .xAxisTitle("Middle of the shift, plant time")
                 .yAxisTitle(axisTitle(report))

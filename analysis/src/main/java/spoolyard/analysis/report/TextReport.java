@@ -1,10 +1,11 @@
 package spoolyard.analysis.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.plant.QualityRules;
 
 /**
@@ -61,6 +62,7 @@ public final class TextReport {
         List<String> lines = new ArrayList<>();
         lines.addAll(spools());
         lines.addAll(new ScrapList(report, ink).lines());
+        excursions().ifPresent(lines::add);
         lines.addAll(effectiveness());
         lines.add(orders());
         lines.add(overflows());
@@ -101,12 +103,21 @@ public final class TextReport {
                 "OEE",
                 ink.strong(factors) + " = availability " + cell.mean(report.plant(PlantSheet.AVAILABILITY), 1)
                         + " x effectiveness " + cell.mean(report.plant(PlantSheet.EFFECTIVENESS), 1)
-                        + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1)));
-        Interval noOrder = report.plant(PlantSheet.NO_ORDER);
-        if (noOrder.mean() >= WORTH_SHOWING_PCT) {
-            lines.add(headed("", "of the planned time, " + cell.text(noOrder, 1) + " % had no order to make"));
-        }
+                        + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1) + "; time lost, %:"));
+        lines.addAll(losses());
         return lines;
+    }
+
+    /** What the availability lacks to 100 %, the largest loss first. */
+    private List<String> losses() {
+        ThreeToALine losses = new ThreeToALine(INDENT);
+        StateGroup.LOSSES.stream()
+                .map(group ->
+                        Map.entry(group.label(), report.plant(PlantSheet.LOSSES.get(StateGroup.LOSSES.indexOf(group)))))
+                .filter(loss -> loss.getValue().mean() >= WORTH_SHOWING_PCT)
+                .sorted(Comparator.comparingDouble(loss -> -loss.getValue().mean()))
+                .forEach(loss -> losses.add(loss.getKey(), cell.mean(loss.getValue(), 1)));
+        return losses.lines();
     }
 
     private String overflows() {
@@ -145,6 +156,18 @@ public final class TextReport {
         }
         parts.add(cell.mean(report.plant(PlantSheet.LOST), 0) + " spools lost");
         return Optional.of(headed("Quality", String.join("; ", parts)));
+    }
+
+    /** What the gauges found, on a plant that has any. */
+    private Optional<String> excursions() {
+        if (report.plant(PlantSheet.EXCURSIONS).mean() == 0) {
+            return Optional.empty();
+        }
+        String found = cell.mean(report.plant(PlantSheet.EXCURSIONS), 0) + " excursions: "
+                + cell.mean(report.plant(PlantSheet.CUT_SHORT), 0) + " spools cut short, "
+                + cell.text(report.plant(PlantSheet.B_GRADE), 0) + " B-grade, "
+                + cell.mean(report.plant(PlantSheet.FLAGGED), 0) + " flagged";
+        return Optional.of(headed("Gauge", found));
     }
 
     private List<String> bottleneck() {

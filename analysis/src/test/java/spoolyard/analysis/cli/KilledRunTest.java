@@ -27,11 +27,13 @@ final class KilledRunTest {
         Called.with("run", SCENARIO, "--set=/time/length=1 day", "--replications=1", "--out=" + results);
         String before = Files.readString(results.resolve("summary.json"));
         Process process = endlessRun(results);
-        BufferedReader out =
-                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-        assertThat(out.readLine()).startsWith("Orrenvale");
-
-        process.destroyForcibly();
+        try (BufferedReader out =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            assertThat(out.lines().anyMatch(line -> line.startsWith("Orrenvale")))
+                    .isTrue();
+        } finally {
+            process.destroyForcibly();
+        }
 
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(Files.readString(results.resolve("summary.json"))).isEqualTo(before);

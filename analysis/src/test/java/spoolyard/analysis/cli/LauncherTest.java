@@ -49,7 +49,7 @@ final class LauncherTest {
         assertThat(run.err)
                 .containsExactly(
                         "Building Spoolyard (only when its sources have changed; the first time fetches libraries) ...",
-                        "mvn -q -B -Dstyle.color=never -DskipTests package");
+                        "mvn -q -B -DskipTests package");
         assertThat(run.out).hasSize(1);
         assertThat(run.out.get(0)).startsWith("java ").endsWith("spoolyard.jar run scenarios/two lines");
         assertThat(run.code).isZero();
@@ -72,7 +72,7 @@ final class LauncherTest {
 
         Run run = launch(home.resolve("spoolyard"), "--version");
 
-        assertThat(run.err).contains("mvn -q -B -Dstyle.color=never -DskipTests package");
+        assertThat(run.err).contains("mvn -q -B -DskipTests package");
     }
 
     @Test

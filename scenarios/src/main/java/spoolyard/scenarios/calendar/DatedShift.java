@@ -31,6 +31,16 @@ public record DatedShift(ShiftTemplate template, LocalDate date, long startTick,
     }
 
     /**
+     * Whether any of the shift is in the run.
+     *
+     * @param horizonTicks length of the run, ticks
+     * @return false if it lies before or after, even if it touches the run
+     */
+    public boolean overlapsRun(long horizonTicks) {
+        return endTick > 0 && startTick < horizonTicks;
+    }
+
+    /**
      * Name and date for people.
      *
      * @return for example {@code N of 2027-03-12}

@@ -13,8 +13,13 @@ import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Faults;
 import spoolyard.scenarios.fault.Warning;
 
-/** Lays a shift plan out over the days of a run. */
+/**
+ * Lays a shift plan out over the days of a run and {@value #MARGIN_DAYS} days before and after it, so that a working period
+ * that goes on beyond the run is seen to go on.
+ */
 public final class ShiftCalendar {
+    private static final int MARGIN_DAYS = 2;
+
     private final ShiftPlan plan;
     private final PlantClock clock;
     private final Faults faults;
@@ -27,12 +32,12 @@ public final class ShiftCalendar {
     }
 
     /**
-     * Every shift that overlaps the run.
+     * Every shift of the run and around it.
      *
      * @param plan the plan
      * @param clock start and end of the run
      * @param faults takes shifts that overlap, changes that hit no shift, and start times that a clock change skips
-     * @return by start; the first may start before the run, the last may end after it
+     * @return by start
      */
     public static List<DatedShift> of(ShiftPlan plan, PlantClock clock, Faults faults) {
         return new ShiftCalendar(plan, clock, faults).resolve();
@@ -40,7 +45,8 @@ public final class ShiftCalendar {
 
     private List<DatedShift> resolve() {
         plan.changes().forEach(this::requireShift);
-        for (LocalDate d = clock.firstDate().minusDays(2); !d.isAfter(clock.lastDate()); d = d.plusDays(1)) {
+        LocalDate last = clock.lastDate().plusDays(MARGIN_DAYS);
+        for (LocalDate d = clock.firstDate().minusDays(MARGIN_DAYS); !d.isAfter(last); d = d.plusDays(1)) {
             LocalDate date = d;
             plan.pattern().stream()
                     .filter(shift -> plan.fallsOn(shift, date))
@@ -68,14 +74,13 @@ public final class ShiftCalendar {
         ZonedDateTime start = clock.at(date.atTime(template.start()));
         ZonedDateTime end = template.end().after(date, template.start(), start);
         DatedShift shift = new DatedShift(template, date, clock.tick(start), clock.tick(end));
-        if (shift.endTick() <= 0 || shift.startTick() >= clock.horizonTicks()) {
-            return;
-        }
         if (shift.startTick() >= shift.endTick()) {
             report(shift, FaultKind.CONTRADICTION, "Must not lie wholly in the hour that the clock change skips.");
             return;
         }
-        warnOfClockChange(shift);
+        if (shift.overlapsRun(clock.horizonTicks())) {
+            warnOfClockChange(shift);
+        }
         shifts.add(shift);
     }
 

@@ -2,7 +2,6 @@ package spoolyard.scenarios.calendar;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import spoolyard.core.plant.Window;
 
 /** Joins shifts that follow one another without a gap. */
@@ -10,16 +9,17 @@ public final class WorkingPeriods {
     private WorkingPeriods() {}
 
     /**
-     * The periods that the chosen shifts cover.
+     * The periods that shifts cover and that overlap the run.
      *
      * @param name name of the windows
-     * @param shifts shifts by start
-     * @param isChosen which of them count
-     * @return disjoint windows by start, with a gap between any two
+     * @param shifts the shifts that count, by start
+     * @param horizonTicks length of the run, ticks
+     * @return disjoint windows by start, with a gap between any two; the first may begin before the run and the last may
+     *     end after it, by as much as the shifts do
      */
-    public static List<Window> of(String name, List<DatedShift> shifts, Predicate<DatedShift> isChosen) {
+    public static List<Window> of(String name, List<DatedShift> shifts, long horizonTicks) {
         List<Window> periods = new ArrayList<>();
-        for (DatedShift shift : shifts.stream().filter(isChosen).toList()) {
+        for (DatedShift shift : shifts) {
             int last = periods.size() - 1;
             if (last >= 0 && shift.startTick() <= periods.get(last).endTick()) {
                 Window open = periods.get(last);
@@ -28,6 +28,8 @@ public final class WorkingPeriods {
                 periods.add(new Window(name, shift.startTick(), shift.endTick()));
             }
         }
-        return periods;
+        return periods.stream()
+                .filter(period -> period.endTick() > 0 && period.startTick() < horizonTicks)
+                .toList();
     }
 }

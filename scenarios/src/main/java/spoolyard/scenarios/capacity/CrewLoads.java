@@ -50,7 +50,7 @@ final class CrewLoads {
                 .mapToDouble(line -> lineByName.get(line.name()).attendedHeads() * shift.pace())
                 .sum();
         int heads = shift.heads().get(index);
-        return new CrewCapacity(role, shift.name(), heads, heads * presentShare(shift), attended);
+        return new CrewCapacity(role, shift.name(), heads, new Presence(plant.crew()).heads(role, shift), attended);
     }
 
     private static boolean isAttendedBy(Line line, String role) {
@@ -60,16 +60,5 @@ final class CrewLoads {
 
     static boolean runsIn(Line line, Shift shift) {
         return OpenTime.overlapTicks(line.workingPeriods(), shift.startTick(), shift.endTick()) > 0;
-    }
-
-    /** Share of the shift in which a person is not on a break that nobody relieves. */
-    static double presentShare(Shift shift) {
-        double length = shift.endTick() - shift.startTick();
-        double away = shift.breaks().stream()
-                .filter(each -> !each.relieved())
-                .mapToDouble(each -> each.lengthTicks())
-                .sum();
-        double lost = shift.handOverOverlaps() ? 0 : shift.handOverTicks();
-        return Math.max(0, (length - away - lost) / length);
     }
 }

@@ -95,19 +95,10 @@ final class StationLoads {
         double heads = 0;
         for (Shift shift : plant.shifts()) {
             if (shift.startTick() <= from && to <= shift.endTick()) {
-                heads += headsOf(station, shift) * CrewLoads.presentShare(shift) / shift.pace();
+                heads += new Presence(plant.crew()).heads(station.crew().roles(), shift) / shift.pace();
             }
         }
         return Math.min(station.servers(), heads);
-    }
-
-    private double headsOf(FinishingStation station, Shift shift) {
-        double heads = 0;
-        for (int i = 0; i < shift.heads().size(); i++) {
-            String role = plant.crew().roles().get(i).name();
-            heads += station.crew().roles().contains(role) ? shift.heads().get(i) : 0;
-        }
-        return heads;
     }
 
     /** The order book's mix of spool sizes. */

@@ -19,6 +19,9 @@ final class Amounts {
     /** From one stoppage or arrival to the next. */
     static final LawKind INTERVAL = LawKind.positive(QuantityKind.from(Dimension.TIME, "0 s", "5000 weeks"));
 
+    /** Running time out of tolerance. */
+    static final LawKind EXCURSION = LawKind.positive(QuantityKind.from(Dimension.TIME, "0 s", "24 h"));
+
     /** From one stoppage to the next by mass made. */
     static final LawKind MASS_INTERVAL = LawKind.positive(QuantityKind.from(Dimension.MASS, "0 kg", "1000000 t"));
 

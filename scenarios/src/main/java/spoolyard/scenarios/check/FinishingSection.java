@@ -14,6 +14,7 @@ import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Window;
+import spoolyard.core.quantity.Ticks;
 import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.calendar.WorkingPeriods;
@@ -118,8 +119,8 @@ final class FinishingSection {
         return cycles.get(cycles.size() - 1).upToSpoolKg() == Double.POSITIVE_INFINITY;
     }
 
-    private List<Window> always(String station) {
-        return List.of(new Window(station, 0, clock.horizonTicks()));
+    private static List<Window> always(String station) {
+        return List.of(new Window(station, 0, Ticks.NEVER));
     }
 
     /** {@code always}, or the shifts in which a station is open. */
@@ -137,8 +138,10 @@ final class FinishingSection {
             }
             Kind<String> shift = Words.name("shift", names.shifts());
             List<String> open = new ArrayList<>(ListKind.some(shift).read(node, reading));
-            return WorkingPeriods.of(
-                    station, shifts, s -> open.contains(s.template().name()));
+            List<DatedShift> chosen = shifts.stream()
+                    .filter(s -> open.contains(s.template().name()))
+                    .toList();
+            return WorkingPeriods.of(station, chosen, clock.horizonTicks());
         }
 
         @Override

@@ -31,6 +31,7 @@ final class LineKind {
     private final Products products;
     private final LineTimes times;
     private final CrewNeedKind crew;
+    private final GaugeStudies studies = new GaugeStudies();
 
     LineKind(PlantNames names, Products products, LineTimes times) {
         this.names = names;
@@ -46,7 +47,7 @@ final class LineKind {
     private Line line(String name, MappingReader r) {
         WinderKind.WinderWithReserve winder = r.required("winder", new WinderKind(crew));
         List<Window> plannedStops = times.plannedStops(r);
-        return new Line(
+        Line line = new Line(
                 name,
                 r.optional("strands", Numbers.whole(1, 4), 1),
                 r.required("rate", RATE),
@@ -68,6 +69,7 @@ final class LineKind {
                 r.optional("at_start", Words.oneOf("cold", "running"), "cold").equals("running"),
                 r.optional("place", Amounts.PLACE, Place.ORIGIN),
                 r.optional("material", new MaterialKind(crew).ofLine()));
+        return line.withGauge(r.optional("gauge", new GaugeKind(line, products, studies)));
     }
 
     private static Accumulator accumulator(MappingReader r) {

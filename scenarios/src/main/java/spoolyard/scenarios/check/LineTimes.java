@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.plant.Window;
+import spoolyard.core.quantity.Ticks;
 import spoolyard.scenarios.calendar.DatedShift;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.calendar.WorkingPeriods;
@@ -33,9 +34,14 @@ record LineTimes(PlantClock clock, Optional<List<DatedShift>> shifts) {
     private record Maintenance(LocalDateTime first, Optional<Integer> everyDays, Span takes) {}
 
     List<Window> workingPeriods(String line) {
-        return shifts.map(all -> WorkingPeriods.of(
-                        line, all, s -> s.template().staffing().lines().contains(line)))
-                .orElse(List.of(new Window(line, 0, clock.horizonTicks())));
+        return shifts.map(all -> WorkingPeriods.of(line, inWhichRuns(line, all), clock.horizonTicks()))
+                .orElse(List.of(new Window(line, 0, Ticks.NEVER)));
+    }
+
+    private static List<DatedShift> inWhichRuns(String line, List<DatedShift> all) {
+        return all.stream()
+                .filter(shift -> shift.template().staffing().lines().contains(line))
+                .toList();
     }
 
     List<Window> plannedStops(MappingReader r) {

@@ -55,6 +55,8 @@ final class OrderFile {
     private final Products products;
     private final PlantClock clock;
     private final Reading reading;
+    private final Kind<String> polymerCode;
+    private final Kind<String> colourCode;
     private final Map<String, Origin> originById = new HashMap<>();
 
     OrderFile(List<Line> lines, Products products, PlantClock clock, Reading reading) {
@@ -62,6 +64,8 @@ final class OrderFile {
         this.products = products;
         this.clock = clock;
         this.reading = reading;
+        this.polymerCode = Words.name("polymer", products.polymerCodes());
+        this.colourCode = products.colourCode();
     }
 
     List<Order> read(List<CsvRow> rows) {
@@ -123,8 +127,8 @@ final class OrderFile {
 
     private Product product(CsvRow row) {
         return new Product(
-                products.polymer(read(row, "polymer", Words.name("polymer", products.polymerCodes()))),
-                products.colour(read(row, "colour", products.colourCode())),
+                products.polymer(read(row, "polymer", polymerCode)),
+                products.colour(read(row, "colour", colourCode)),
                 read(row, "diameter_mm", DIAMETER_MM),
                 read(row, "spool_kg", SPOOL_KG));
     }

@@ -81,7 +81,10 @@ public final class PlantReader {
                 clock.horizonTicks(),
                 lines,
                 crew,
-                dated.stream().map(DatedShift::toShift).toList(),
+                dated.stream()
+                        .filter(shift -> shift.overlapsRun(clock.horizonTicks()))
+                        .map(DatedShift::toShift)
+                        .toList(),
                 changeovers,
                 finishing,
                 book,

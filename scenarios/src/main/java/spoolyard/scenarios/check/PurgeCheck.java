@@ -5,12 +5,10 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import spoolyard.core.plant.ChangeoverRules;
-import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
-import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Product;
+import spoolyard.core.policy.PurgeTable;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Origin;
@@ -21,14 +19,14 @@ final class PurgeCheck {
     private static final int MOST_REPORTED = 20;
 
     private final Plant plant;
-    private final ChangeoverRules rules;
+    private final PurgeTable purges;
     private final Origin origin;
     private final Reading reading;
     private final Map<String, List<String>> linesByPair = new LinkedHashMap<>();
 
     PurgeCheck(Plant plant, Origin origin, Reading reading) {
         this.plant = plant;
-        this.rules = plant.changeovers();
+        this.purges = new PurgeTable(plant.changeovers());
         this.origin = origin;
         this.reading = reading;
     }
@@ -45,12 +43,9 @@ final class PurgeCheck {
     private void check(Line line) {
         Collection<Product> products = productsOn(line);
         for (Product from : products) {
-            products.stream()
-                    .filter(to -> from.polymer().code().equals(to.polymer().code()))
-                    .filter(to -> !isKnown(line.name(), from, to))
-                    .forEach(to -> linesByPair
-                            .computeIfAbsent(pair(from, to), pair -> new ArrayList<>())
-                            .add(line.name()));
+            products.stream().filter(to -> !isKnown(line, from, to)).forEach(to -> linesByPair
+                    .computeIfAbsent(pair(from, to), pair -> new ArrayList<>())
+                    .add(line.name()));
         }
     }
 
@@ -64,21 +59,11 @@ final class PurgeCheck {
         return byMelt.values();
     }
 
-    private boolean isKnown(String line, Product from, Product to) {
-        Colour old = from.colour();
-        Colour next = to.colour();
-        int step = next.shadeClass() - old.shadeClass();
-        return old.code().equals(next.code())
-                || rules.formula().classSteps().stream().anyMatch(s -> s.minStep() <= step && step <= s.maxStep())
-                || rules.measured().stream().anyMatch(purge -> applies(purge, line, from, to));
-    }
-
-    private static boolean applies(MeasuredPurge purge, String line, Product from, Product to) {
-        return (purge.line().equals("*") || purge.line().equals(line))
-                && (purge.polymer().equals("*")
-                        || purge.polymer().equals(to.polymer().code()))
-                && purge.fromColour().equals(from.colour().code())
-                && purge.toColour().equals(to.colour().code());
+    /** Purge compound cleans between two polymers; without it their pair must be known like any other. */
+    private boolean isKnown(Line line, Product from, Product to) {
+        boolean isCompounded = plant.changeovers().compoundHoldUps() > 0
+                && !from.polymer().code().equals(to.polymer().code());
+        return isCompounded || purges.purgeKg(line, from, to).isPresent();
     }
 
     private void report(String pair, List<String> lines) {
@@ -96,6 +81,7 @@ final class PurgeCheck {
     }
 
     private static String pair(Product from, Product to) {
-        return melt(from) + " to " + to.colour().code();
+        boolean onePolymer = from.polymer().code().equals(to.polymer().code());
+        return melt(from) + " to " + (onePolymer ? to.colour().code() : melt(to));
     }
 }

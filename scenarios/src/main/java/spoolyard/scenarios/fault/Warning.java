@@ -32,6 +32,8 @@ public record Warning(Kind kind, Origin origin, String message) {
         RACK_TOO_SMALL,
         /** Finishing that cannot keep up with the lines. */
         FINISHING_TOO_SLOW,
+        /** A tolerance that much of what a line makes does not keep. */
+        TOLERANCE_TOO_TIGHT,
         /** A column of a table that nobody reads. */
         COLUMN_IGNORED,
         /** A wall-clock time that a clock change skips or repeats. */

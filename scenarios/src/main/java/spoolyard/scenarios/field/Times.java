@@ -8,12 +8,14 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import spoolyard.scenarios.fault.FaultKind;
 
 /** Dates and times of day, in ISO 8601 form with a space allowed in place of the T. */
 public final class Times {
-    private static final String DATE = "\\d{4}-\\d{2}-\\d{2}";
-    private static final String TIME = "\\d{2}:\\d{2}";
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern TIME = Pattern.compile("\\d{2}:\\d{2}");
+    private static final Pattern DATE_AND_TIME = Pattern.compile(DATE + "[ T]" + TIME);
 
     private Times() {}
 
@@ -24,7 +26,7 @@ public final class Times {
      */
     public static Kind<LocalDate> date() {
         return kind(
-                text -> text.matches(DATE) ? attempt(() -> LocalDate.parse(text)) : Optional.empty(),
+                text -> DATE.matcher(text).matches() ? attempt(() -> LocalDate.parse(text)) : Optional.empty(),
                 "Must be a date as year-month-day.",
                 "write for example 2027-03-26",
                 LocalDate.EPOCH);
@@ -64,7 +66,7 @@ public final class Times {
      */
     public static Kind<LocalDateTime> dateOrDateTime(Function<LocalDate, LocalDateTime> ifDateOnly) {
         return kind(
-                text -> text.matches(DATE)
+                text -> DATE.matcher(text).matches()
                         ? attempt(() -> LocalDate.parse(text)).map(ifDateOnly)
                         : dateTime(text),
                 "Must be a date as year-month-day, optionally with hours:minutes.",
@@ -89,11 +91,11 @@ public final class Times {
         if (text.equals("24:00")) {
             return Optional.of(LocalTime.MIDNIGHT);
         }
-        return text.matches(TIME) ? attempt(() -> LocalTime.parse(text)) : Optional.empty();
+        return TIME.matcher(text).matches() ? attempt(() -> LocalTime.parse(text)) : Optional.empty();
     }
 
     private static Optional<LocalDateTime> dateTime(String text) {
-        boolean isShaped = text.matches(DATE + "[ T]" + TIME);
+        boolean isShaped = DATE_AND_TIME.matcher(text).matches();
         return isShaped ? attempt(() -> LocalDateTime.parse(text.replace(' ', 'T'))) : Optional.empty();
     }
 

@@ -31,6 +31,8 @@ public enum Dimension {
             new Units().add("m", "1").add("mm", "0.001").add("cm", "0.01").add("km", "1000")),
     /** Millimetres inside. */
     DIAMETER("diameter", "1.75 mm", new Units().add("mm", "1")),
+    /** Millimetres inside. */
+    DEVIATION("deviation", "0.03 mm", new Units().add("mm", "1").add("µm", "0.001", "um")),
     /** Metres a second inside. */
     SPEED(
             "speed",

@@ -56,7 +56,13 @@ final class ShiftCalendarTest {
         Faults faults = new Faults();
         List<DatedShift> shifts = ShiftCalendar.of(plan, clock, faults);
         assertThat(faults.all()).isEmpty();
-        return shifts;
+        return inRun(shifts, clock);
+    }
+
+    private static List<DatedShift> inRun(List<DatedShift> shifts, PlantClock clock) {
+        return shifts.stream()
+                .filter(shift -> shift.overlapsRun(clock.horizonTicks()))
+                .toList();
     }
 
     private static double hours(DatedShift shift) {
@@ -114,7 +120,8 @@ final class ShiftCalendarTest {
         Faults faults = new Faults();
         ShiftPlan plan = plan(new PatternShift(shift("X", "02:30", "10:00"), EVERY_DAY));
 
-        List<DatedShift> shifts = ShiftCalendar.of(plan, clock("2027-03-28T00:00", 1), faults);
+        PlantClock clock = clock("2027-03-28T00:00", 1);
+        List<DatedShift> shifts = inRun(ShiftCalendar.of(plan, clock, faults), clock);
 
         assertThat(faults.warnings()).extracting(Warning::kind).containsExactly(Warning.Kind.CLOCK_CHANGE);
         assertThat(hours(shifts.get(0))).isEqualTo(6.5);
@@ -125,7 +132,8 @@ final class ShiftCalendarTest {
         Faults faults = new Faults();
         ShiftPlan plan = plan(new PatternShift(shift("X", "02:30", "10:00"), EVERY_DAY));
 
-        List<DatedShift> shifts = ShiftCalendar.of(plan, clock("2027-10-31T00:00", 1), faults);
+        PlantClock clock = clock("2027-10-31T00:00", 1);
+        List<DatedShift> shifts = inRun(ShiftCalendar.of(plan, clock, faults), clock);
 
         assertThat(faults.warnings()).hasSize(1);
         assertThat(hours(shifts.get(0))).isEqualTo(8.5);
@@ -225,20 +233,38 @@ final class ShiftCalendarTest {
         PatternShift early = new PatternShift(shift("D", "06:00", "14:00"), WEEKDAYS);
         PatternShift night = new PatternShift(shift("N", "22:00", "06:00"), WEEKDAYS);
 
-        List<Window> periods =
-                WorkingPeriods.of("L1", resolve(plan(early, night), clock("2027-03-04T06:00", 5)), s -> true);
+        PlantClock clock = clock("2027-03-04T06:00", 5);
+
+        List<Window> periods = WorkingPeriods.of(
+                "L1", ShiftCalendar.of(plan(early, night), clock, new Faults()), clock.horizonTicks());
 
         assertThat(periods)
                 .extracting(w -> w.startTick() / Ticks.PER_HOUR, w -> w.endTick() / Ticks.PER_HOUR)
-                .containsExactly(tuple(0L, 8L), tuple(16L, 32L), tuple(40L, 48L), tuple(96L, 104L), tuple(112L, 120L));
+                .containsExactly(tuple(-8L, 8L), tuple(16L, 32L), tuple(40L, 48L), tuple(96L, 104L), tuple(112L, 128L));
+    }
+
+    /** So that a line does not shut down just because the run ends. */
+    @Test
+    void seesThatWorkRoundTheClockGoesOnBeyondTheRun() {
+        PlantClock clock = clock("2027-03-01T06:00", 28);
+
+        List<Window> periods =
+                WorkingPeriods.of("L1", ShiftCalendar.of(ROUND_THE_CLOCK, clock, new Faults()), clock.horizonTicks());
+
+        assertThat(periods).hasSize(1);
+        assertThat(periods.get(0).startTick()).isNegative();
+        assertThat(periods.get(0).endTick()).isGreaterThan(clock.horizonTicks());
     }
 
     @Test
-    void makesOnePeriodOfWorkRoundTheClock() {
-        List<DatedShift> shifts = resolve(ROUND_THE_CLOCK, clock("2027-03-01T02:00", 28));
+    void leavesOutPeriodsThatOnlyTouchTheRun() {
+        PlantClock clock = clock("2027-03-06T06:00", 2);
+        PatternShift night = new PatternShift(shift("N", "22:00", "06:00"), WEEKDAYS);
+        PatternShift early = new PatternShift(shift("D", "06:00", "14:00"), WEEKDAYS);
 
-        List<Window> periods = WorkingPeriods.of("L1", shifts, s -> true);
+        List<Window> periods = WorkingPeriods.of(
+                "L1", ShiftCalendar.of(plan(early, night), clock, new Faults()), clock.horizonTicks());
 
-        assertThat(periods).containsExactly(new Window("L1", -4 * Ticks.PER_HOUR, 675 * Ticks.PER_HOUR));
+        assertThat(periods).isEmpty();
     }
 }

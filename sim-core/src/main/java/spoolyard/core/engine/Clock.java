@@ -98,9 +98,13 @@ final class Clock extends Simulator {
 
     private void requireReachable(TimedEvent event, long tick) {
         if (tick < now || tick > LATEST) {
-            throw new IllegalStateException(
-                    event + ": tick = " + tick + ". Must be >= now = " + now + " and <= " + LATEST + ".");
+            throw unreachable(event, tick);
         }
+    }
+
+    private IllegalStateException unreachable(TimedEvent event, long tick) {
+        return new IllegalStateException(
+                event + ": tick = " + tick + ". Must be >= now = " + now + " and <= " + LATEST + ".");
     }
 
     /** The event whose turn it is, for SSJ's loop: one object for them all. */

@@ -164,10 +164,14 @@ final class EventHeap {
         return left + (right - left & -oneIfBefore(right, left));
     }
 
+    /** Of one, two or three; written out, for the compiler unrolls a loop here into far more code. */
     private int leastOfFew(int child) {
         int least = child;
-        for (int other = child + 1; other < size; other++) {
-            least += other - least & -oneIfBefore(other, least);
+        if (child + 1 < size) {
+            least += oneIfBefore(child + 1, least);
+        }
+        if (child + 2 < size) {
+            least += child + 2 - least & -oneIfBefore(child + 2, least);
         }
         return least;
     }

@@ -42,8 +42,7 @@ public abstract class TimedEvent {
      */
     public final void at(long tick) {
         if (isScheduled()) {
-            throw new IllegalStateException(this + ": already scheduled for tick " + tick() + ", at(" + tick
-                    + ") at tick " + clock.now() + ".");
+            throw alreadyScheduled(tick);
         }
         clock.add(this, tick);
     }
@@ -100,5 +99,10 @@ public abstract class TimedEvent {
             throw new IllegalStateException(this + ": tick() at tick " + clock.now() + ". Must be scheduled.");
         }
         return clock.tickOf(this);
+    }
+
+    private IllegalStateException alreadyScheduled(long tick) {
+        return new IllegalStateException(
+                this + ": already scheduled for tick " + tick() + ", at(" + tick + ") at tick " + clock.now() + ".");
     }
 }

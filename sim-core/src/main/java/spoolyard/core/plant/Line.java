@@ -2,6 +2,7 @@ package spoolyard.core.plant;
 
 import java.util.List;
 import java.util.Optional;
+import spoolyard.core.quantity.Filament;
 
 /**
  * An extrusion line from hopper to winder. Immutable.
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param runningAtStart true: hot and threaded at the start of the run; false: cold
  * @param place where it stands
  * @param supply how it is fed with dry material; empty means that dry material is always there
+ * @param gauge excursions out of tolerance; empty if there are none
  */
 public record Line(
         String name,
@@ -50,7 +52,8 @@ public record Line(
         Optional<Product> onLineNow,
         boolean runningAtStart,
         Place place,
-        Optional<MaterialSupply> supply) {
+        Optional<MaterialSupply> supply,
+        Optional<Gauge> gauge) {
     /** Copies the lists. */
     public Line {
         polymers = List.copyOf(polymers);
@@ -58,6 +61,110 @@ public record Line(
         stoppages = List.copyOf(stoppages);
         plannedStops = List.copyOf(plannedStops);
         workingPeriods = List.copyOf(workingPeriods);
+    }
+
+    /**
+     * A line whose filament is never out of tolerance while it runs.
+     *
+     * @param name as above
+     * @param strands as above
+     * @param nominalRateKgPerH as above
+     * @param polymers as above
+     * @param diametersMm as above
+     * @param holdUpKg as above
+     * @param accumulator as above
+     * @param winder as above
+     * @param winderReserve as above
+     * @param overflow as above
+     * @param overlength as above
+     * @param defectProbability as above
+     * @param defectProbabilityAfterThreadUp as above
+     * @param startStop as above
+     * @param stoppages as above
+     * @param plannedStops as above
+     * @param workingPeriods as above
+     * @param onLineNow as above
+     * @param runningAtStart as above
+     * @param place as above
+     * @param supply as above
+     */
+    public Line(
+            String name,
+            int strands,
+            double nominalRateKgPerH,
+            List<String> polymers,
+            List<Double> diametersMm,
+            double holdUpKg,
+            Accumulator accumulator,
+            Winder winder,
+            double winderReserve,
+            OverflowPolicy overflow,
+            double overlength,
+            double defectProbability,
+            double defectProbabilityAfterThreadUp,
+            StartStop startStop,
+            List<Stoppage> stoppages,
+            List<Window> plannedStops,
+            List<Window> workingPeriods,
+            Optional<Product> onLineNow,
+            boolean runningAtStart,
+            Place place,
+            Optional<MaterialSupply> supply) {
+        this(
+                name,
+                strands,
+                nominalRateKgPerH,
+                polymers,
+                diametersMm,
+                holdUpKg,
+                accumulator,
+                winder,
+                winderReserve,
+                overflow,
+                overlength,
+                defectProbability,
+                defectProbabilityAfterThreadUp,
+                startStop,
+                stoppages,
+                plannedStops,
+                workingPeriods,
+                onLineNow,
+                runningAtStart,
+                place,
+                supply,
+                Optional.empty());
+    }
+
+    /**
+     * The same line with a gauge.
+     *
+     * @param itsGauge excursions out of tolerance
+     * @return the line
+     */
+    public Line withGauge(Optional<Gauge> itsGauge) {
+        return new Line(
+                name,
+                strands,
+                nominalRateKgPerH,
+                polymers,
+                diametersMm,
+                holdUpKg,
+                accumulator,
+                winder,
+                winderReserve,
+                overflow,
+                overlength,
+                defectProbability,
+                defectProbabilityAfterThreadUp,
+                startStop,
+                stoppages,
+                plannedStops,
+                workingPeriods,
+                onLineNow,
+                runningAtStart,
+                place,
+                supply,
+                itsGauge);
     }
 
     /**
@@ -77,8 +184,24 @@ public record Line(
      * @return kg/h, all strands together
      */
     public double rateKgPerH(Product product) {
-        double byScrew = nominalRateKgPerH * product.polymer().rateFactor();
-        double byWinder = strands * product.filament().rateKgPerH(winder.maxSpeedMPerS() * (1 - winderReserve));
+        return rateKgPerH(product.polymer(), product.filament());
+    }
+
+    private double rateKgPerH(Polymer polymer, Filament filament) {
+        double byScrew = nominalRateKgPerH * polymer.rateFactor();
+        double byWinder = strands * filament.rateKgPerH(winder.maxSpeedMPerS() * (1 - winderReserve));
         return Math.min(byScrew, byWinder);
+    }
+
+    /**
+     * Speed of a strand at full rate.
+     *
+     * @param polymer the polymer
+     * @param diameterMm filament diameter, mm
+     * @return m/s
+     */
+    public double speedMPerS(Polymer polymer, double diameterMm) {
+        Filament filament = new Filament(polymer.densityKgPerM3(), diameterMm);
+        return rateKgPerH(polymer, filament) / 3600 / strands / filament.kgPerM();
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param dueTick latest completion that is on time, in ticks since the start of the run
  * @param priority 1 is served first; ties go by due date
  * @param weight relative penalty of lateness, {@code > 0}
- * @param lines names of the lines allowed to make it, at least one, in plant order
+ * @param lines names of the lines that can and may make it, in plant order; empty: it is never begun
  */
 public record Order(
         String id,

@@ -13,6 +13,7 @@ final class LineLedger {
     final double[] scrapKg = new double[SCRAP_CAUSES.length];
     final long[] overflows = new long[OVERFLOW_CAUSES.length];
     final double[] overflowM = new double[OVERFLOW_CAUSES.length];
+    final GaugeLedger gauge = new GaugeLedger();
     double fedKg;
     double goodKg;
     double ratedKg;

@@ -114,6 +114,11 @@ final class LineProcess {
         return clock;
     }
 
+    /** Books the time out of tolerance up to now. */
+    void countExcursions() {
+        strands.countExcursions();
+    }
+
     List<ChangeoverResult> changeovers() {
         return changeovers.results();
     }
@@ -148,10 +153,14 @@ final class LineProcess {
         }
     }
 
-    Spool newSpool(Strand strand, double massKg) {
+    Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
         OrderRun run = order.orElseThrow(() -> new IllegalStateException(
                 "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
-        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg);
+        return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg, isBlemished);
+    }
+
+    Spool shortSpool(double massKg) {
+        return new Spool(Spool.NONE, index, massKg, massKg, SpoolGrade.CUT_SHORT);
     }
 
     void spoolFilled() {
@@ -377,7 +386,7 @@ final class LineProcess {
             return;
         }
         tell("strand", repair.clock().cause().name());
-        strand.cut(ScrapCause.SHORT_SPOOL);
+        strands.cut(strand, ScrapCause.SHORT_SPOOL);
         double kgPerM = onStrands.orElseThrow().filament().kgPerM();
         strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
         repair.start();

@@ -14,6 +14,7 @@ final class LineReport {
 
     static LineResult of(LineProcess line) {
         line.advance();
+        line.countExcursions();
         LineLedger ledger = line.ledger();
         StateClock<LineState> states = line.clock().close();
         double inProcessKg =
@@ -41,7 +42,8 @@ final class LineReport {
                 ledger.swapWaits == 0 ? 0 : Ticks.toSeconds(ledger.swapWaitTicks) / ledger.swapWaits,
                 Ticks.toSeconds(ledger.longestSwapWaitTicks),
                 stoppages(line.stoppageClocks()),
-                states.activePeriods());
+                states.activePeriods(),
+                ledger.gauge.result());
     }
 
     /** One row a cause, the strands of a line added up. */

@@ -46,6 +46,8 @@ public final class PlantLaws {
         StartStop how = line.startStop();
         laws.addAll(List.of(how.heatUpS(), how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
         line.stoppages().forEach(cause -> addStoppage(laws, cause));
+        line.gauge().ifPresent(gauge -> gauge.excursions()
+                .forEach(each -> laws.addAll(List.of(each.untilNextS(), each.lengthS()))));
         line.supply().ifPresent(supply -> laws.addAll(List.of(supply.loadS(), supply.cleanS())));
     }
 

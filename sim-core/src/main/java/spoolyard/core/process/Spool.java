@@ -17,8 +17,8 @@ final class Spool {
     final double sizeKg;
     /** Mass of filament really on it, kg. */
     final double massKg;
-    /** False if it is rejected at the winder. */
-    final boolean good;
+    /** What becomes of it. */
+    final SpoolGrade grade;
     /** What is on it; empty if that is not known. */
     final Optional<Polymer> polymer;
     /** What was made with it in one go; empty if no lab looks at it. */
@@ -43,11 +43,19 @@ final class Spool {
     }
 
     Spool(int order, int line, double sizeKg, double massKg, boolean good, Optional<Polymer> polymer) {
+        this(order, line, sizeKg, massKg, good ? SpoolGrade.GOOD : SpoolGrade.WINDING_DEFECT, polymer);
+    }
+
+    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade) {
+        this(order, line, sizeKg, massKg, grade, Optional.empty());
+    }
+
+    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade, Optional<Polymer> polymer) {
         this.order = order;
         this.line = line;
         this.sizeKg = sizeKg;
         this.massKg = massKg;
-        this.good = good;
+        this.grade = grade;
         this.polymer = polymer;
     }
 

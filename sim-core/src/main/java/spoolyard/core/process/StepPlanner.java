@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
@@ -148,9 +149,7 @@ final class StepPlanner {
         if (diameterChanges) {
             addSetUp(steps, "diameter step ", rules.diameterSteps());
         }
-        double purgeKg = purges.purgeKg(line, from, to)
-                .orElseThrow(() -> new IllegalStateException(
-                        "line " + line.name() + ": no purge is known from " + from.label() + " to " + to.label()));
+        double purgeKg = colourPurgeKg(from, to, polymerChanges && rules.compoundHoldUps() > 0);
         if (purgeKg > 0) {
             steps.add(purge("purge", LineState.PURGING, purgeKg, to, ScrapCause.COLOUR_PURGE)
                     .inChangeover());
@@ -158,6 +157,16 @@ final class StepPlanner {
         if ((polymerChanges || diameterChanges) && rules.rethreadAfterPolymer() && condition.isThreaded()) {
             condition.unthreaded(ScrapCause.POLYMER_PURGE);
         }
+    }
+
+    /** Where compound has cleaned the screw between two polymers, a pair that nothing is known of needs no more. */
+    private double colourPurgeKg(Product from, Product to, boolean isCompounded) {
+        OptionalDouble known = purges.purgeKg(line, from, to);
+        if (known.isEmpty() && !isCompounded) {
+            throw new IllegalStateException(
+                    "line " + line.name() + ": no purge is known from " + from.label() + " to " + to.label());
+        }
+        return known.orElse(0);
     }
 
     private void addPolymerChange(List<Step> steps, Product from, Product to, LineCondition condition) {

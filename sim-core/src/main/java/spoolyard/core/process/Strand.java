@@ -53,6 +53,9 @@ final class Strand {
     private Crossing next = Crossing.NONE;
     private OverflowCause overflow;
     private boolean slowing;
+    private boolean diverted;
+    private final Blemishes blemishes = new Blemishes();
+    private double doneM;
     private long last;
     private double kgPerM;
     private double targetM;
@@ -105,10 +108,14 @@ final class Strand {
         feed = Feed.PRODUCT;
         dieMPerS = mPerS;
         keptShare = 1 - scrapShare;
+        beginWindingIfReady();
+        plan();
+    }
+
+    private void beginWindingIfReady() {
         if (winding == Winding.STANDING && spindle.isReady()) {
             beginWinding();
         }
-        plan();
     }
 
     /** All that passes the die is scrap. */
@@ -137,11 +144,64 @@ final class Strand {
             fillSpool();
         }
         ledger.scrap(cause, (levelM + woundM) * kgPerM);
-        levelM = 0;
-        woundM = 0;
+        dropAll();
         winding = Winding.STANDING;
+        diverted = false;
+        blemishes.clear();
         endOverflow();
         plan();
+    }
+
+    private void dropAll() {
+        doneM += levelM + woundM;
+        levelM = 0;
+        woundM = 0;
+    }
+
+    /** Out of tolerance, cuts the spool in progress short and sends all that is made to waste; in tolerance, ends that. */
+    void divert(boolean isOut) {
+        advance();
+        diverted = isOut;
+        if (!isOut) {
+            beginWindingIfReady();
+            plan();
+            return;
+        }
+        boolean isFull = winding != Winding.STANDING && woundM >= targetM - SLACK_M;
+        if (isFull) {
+            fillSpool();
+        } else if (woundM > SLACK_M) {
+            cutSpool();
+        }
+        ledger.scrap(ScrapCause.GAUGE_CUT, (levelM + woundM) * kgPerM);
+        dropAll();
+        winding = winding == Winding.CATCHING_UP ? Winding.FOLLOWING : winding;
+        endOverflow();
+        plan();
+        if (isFull) {
+            line.spoolFilled();
+        }
+    }
+
+    private void cutSpool() {
+        winding = Winding.STANDING;
+        double massKg = woundM * kgPerM;
+        doneM += woundM;
+        woundM = 0;
+        heldKg += massKg;
+        ledger.swaps++;
+        spindle.spoolFull(line.shortSpool(massKg));
+    }
+
+    /** What enters the accumulator from now on is out of tolerance, or in tolerance again. */
+    void blemish(boolean isOut) {
+        advance();
+        double enteredM = doneM + woundM + levelM;
+        if (isOut) {
+            blemishes.begin(enteredM);
+        } else {
+            blemishes.end(enteredM);
+        }
     }
 
     /** The spindle has an empty spool and may turn. */
@@ -219,6 +279,8 @@ final class Strand {
         ledger.fedKg += fedM * kgPerM;
         if (feed == Feed.WASTE) {
             ledger.scrap(wasteCause, fedM * kgPerM);
+        } else if (diverted) {
+            ledger.scrap(ScrapCause.OUT_OF_TOLERANCE, fedM * kgPerM);
         } else if (overflow != null) {
             ledger.scrap(ScrapCause.OVERFLOW, fedM * kgPerM);
             ledger.overflowM[overflow.ordinal()] += fedM;
@@ -228,7 +290,7 @@ final class Strand {
     }
 
     private double inflowMPerS() {
-        return feed == Feed.PRODUCT && overflow == null ? dieMPerS * keptShare : 0;
+        return feed == Feed.PRODUCT && overflow == null && !diverted ? dieMPerS * keptShare : 0;
     }
 
     private double windMPerS() {
@@ -319,10 +381,11 @@ final class Strand {
     private void fillSpool() {
         winding = Winding.STANDING;
         double massKg = woundM * kgPerM;
+        doneM += woundM;
         woundM = 0;
         heldKg += massKg;
         ledger.swaps++;
-        spindle.spoolFull(line.newSpool(this, massKg));
+        spindle.spoolFull(line.newSpool(this, massKg, blemishes.takeUpTo(doneM)));
     }
 
     private void overflow() {

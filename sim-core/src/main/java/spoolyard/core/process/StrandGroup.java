@@ -17,6 +17,7 @@ final class StrandGroup {
     private final List<Strand> strands = new ArrayList<>();
     private final List<AbstractSpindle> spindles = new ArrayList<>();
     private final List<StrandRepair> repairs = new ArrayList<>();
+    private final List<StrandGauge> gauges = new ArrayList<>();
     private final boolean[] freshlyThreaded;
 
     StrandGroup(World world, LineProcess process, Floor floor) {
@@ -39,6 +40,7 @@ final class StrandGroup {
         strand.attach(spindle);
         strands.add(strand);
         spindles.add(spindle);
+        line.gauge().ifPresent(gauge -> gauges.add(new StrandGauge(world, process, strand, gauge, name)));
         for (Stoppage cause : line.stoppages()) {
             if (cause.scope() == Stoppage.Scope.STRAND) {
                 repairs.add(new StrandRepair(world, floor.desk(), process, strand, name, cause));
@@ -62,6 +64,7 @@ final class StrandGroup {
         for (Strand strand : strands) {
             strand.setUp(product, overlength);
         }
+        gauges.forEach(gauge -> gauge.makes(product));
     }
 
     /** Product on all strands that are not being repaired. */
@@ -90,7 +93,20 @@ final class StrandGroup {
     /** Cuts all strands and gives up their repairs. */
     void cut(ScrapCause cause) {
         repairs.forEach(StrandRepair::abort);
-        strands.forEach(strand -> strand.cut(cause));
+        strands.forEach(strand -> cut(strand, cause));
+    }
+
+    /** Cuts one strand. */
+    void cut(Strand strand, ScrapCause cause) {
+        strand.cut(cause);
+        if (!gauges.isEmpty()) {
+            gauges.get(strands.indexOf(strand)).reset();
+        }
+    }
+
+    /** Books the time out of tolerance up to now. */
+    void countExcursions() {
+        gauges.forEach(StrandGauge::count);
     }
 
     void advance() {
@@ -99,11 +115,14 @@ final class StrandGroup {
         }
     }
 
-    /** Sets the clocks of the strands' stoppages. */
+    /** Sets the clocks of the strands' stoppages and excursions. */
     void setClocks(boolean making, double kgPerS) {
         for (StrandRepair repair : repairs) {
             boolean onProduct = making && repair.strand().isOnProduct();
             repair.clock().station(onProduct, kgPerS / strands.size());
+        }
+        for (int i = 0; i < gauges.size(); i++) {
+            gauges.get(i).station(making && strands.get(i).isOnProduct());
         }
     }
 

@@ -1,6 +1,7 @@
 package spoolyard.core.process;
 
 import java.util.Optional;
+import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
 import spoolyard.core.random.Uniforms;
@@ -14,6 +15,7 @@ final class WinderOutput {
     private final Floor floor;
     private final LineLedger ledger;
     private final Uniforms defects;
+    private final Uniforms flags;
     private final Optional<LotLuck> luck;
     private Optional<Campaign> campaign = Optional.empty();
 
@@ -24,19 +26,22 @@ final class WinderOutput {
         this.floor = floor;
         this.ledger = ledger;
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
+        this.flags = world.streams().uniforms("line " + line.name() + " / flagged spool");
         this.luck = LotLuck.of(world, "line " + line.name());
     }
 
     /** A spool is full; whether it is good is settled now and seen when it is taken off. */
-    Spool newSpool(OrderRun order, boolean isFirstAfterThreadUp, double massKg) {
+    Spool newSpool(OrderRun order, boolean isFirstAfterThreadUp, double massKg, boolean isBlemished) {
         double risk = isFirstAfterThreadUp ? line.defectProbabilityAfterThreadUp() : line.defectProbability();
-        boolean good = defects.next() >= risk;
-        if (good) {
+        boolean isWellWound = defects.next() >= risk;
+        SpoolGrade byGauge = isBlemished ? blemished() : SpoolGrade.GOOD;
+        SpoolGrade grade = isWellWound ? byGauge : SpoolGrade.WINDING_DEFECT;
+        if (grade == SpoolGrade.GOOD) {
             order.spoolFilled();
         }
         Product product = order.order.product();
-        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, good, Optional.of(product.polymer()));
-        if (good) {
+        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
+        if (grade == SpoolGrade.GOOD) {
             spool.campaign = campaign();
         }
         return spool;
@@ -56,20 +61,50 @@ final class WinderOutput {
         campaign = Optional.empty();
     }
 
-    /** A full spool has left the winder: good ones go to the rack, others to scrap. */
+    private SpoolGrade blemished() {
+        if (line.gauge().orElseThrow().policy() instanceof Gauge.Policy.Flag flag) {
+            ledger.gauge.flaggedSpools++;
+            return flags.next() < flag.rejected() ? SpoolGrade.FLAG_REJECTED : SpoolGrade.GOOD;
+        }
+        return SpoolGrade.B_GRADE;
+    }
+
+    /** A spool has left the winder: good ones go to the rack, others to scrap or to second quality. */
     void takenOff(Spool spool) {
-        if (spool.good) {
+        if (spool.grade == SpoolGrade.GOOD) {
             ledger.goodSpools++;
             ledger.goodKg += spool.massKg;
             floor.flow().made(spool);
             floor.rack().put(spool);
         } else {
-            ledger.rejectedSpools++;
-            ledger.scrap(ScrapCause.WINDING_DEFECT, spool.massKg);
+            book(spool);
             floor.rack().release();
         }
         if (world.log().isOn()) {
-            world.tell(line.name(), spool.good ? "good spool" : "rejected spool", Double.toString(spool.sizeKg));
+            world.tell(line.name(), spool.grade.label(), Double.toString(spool.sizeKg));
+        }
+    }
+
+    private void book(Spool spool) {
+        GaugeLedger gauge = ledger.gauge;
+        switch (spool.grade) {
+            case WINDING_DEFECT -> {
+                ledger.rejectedSpools++;
+                ledger.scrap(ScrapCause.WINDING_DEFECT, spool.massKg);
+            }
+            case CUT_SHORT -> {
+                gauge.cutSpools++;
+                ledger.scrap(ScrapCause.GAUGE_CUT, spool.massKg);
+            }
+            case FLAG_REJECTED -> {
+                gauge.flaggedRejectedSpools++;
+                ledger.scrap(ScrapCause.FLAGGED_SPOOL, spool.massKg);
+            }
+            case B_GRADE -> {
+                gauge.bGradeSpools++;
+                gauge.bGradeKg += spool.massKg;
+            }
+            case GOOD -> throw new IllegalStateException("a good spool is no loss");
         }
     }
 }

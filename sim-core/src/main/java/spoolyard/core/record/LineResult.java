@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A line over one replication. Immutable. Mass balance: {@code fedKg = goodKg + all scrap + inProcessKg}, to rounding.
+ * A line over one replication. Immutable. Mass balance: {@code fedKg = goodKg + gauge.bGradeKg + all scrap +
+ * inProcessKg}, to rounding.
  *
  * @param line line name
  * @param stateS time in each state, seconds; sums to the horizon
@@ -27,6 +28,7 @@ import java.util.Map;
  * @param longestSwapWaitS longest such time, seconds
  * @param stoppages by cause, in plant order
  * @param activePeriods number of unbroken active periods (see {@link LineState#isActive()})
+ * @param gauge what excursions out of tolerance cost
  */
 public record LineResult(
         String line,
@@ -47,7 +49,8 @@ public record LineResult(
         double meanSwapWaitS,
         double longestSwapWaitS,
         List<StoppageResult> stoppages,
-        long activePeriods) {
+        long activePeriods,
+        GaugeResult gauge) {
     /** Copies the collections; every enum constant must be a key. */
     public LineResult {
         stateS = Collections.unmodifiableMap(new EnumMap<>(stateS));
@@ -55,6 +58,72 @@ public record LineResult(
         overflows = Collections.unmodifiableMap(new EnumMap<>(overflows));
         overflowM = Collections.unmodifiableMap(new EnumMap<>(overflowM));
         stoppages = List.copyOf(stoppages);
+    }
+
+    /**
+     * A line without excursions.
+     *
+     * @param line as above
+     * @param stateS as above
+     * @param goodSpools as above
+     * @param rejectedSpools as above
+     * @param goodKg as above
+     * @param scrapKg as above
+     * @param fedKg as above
+     * @param inProcessKg as above
+     * @param ratedKg as above
+     * @param swaps as above
+     * @param overflows as above
+     * @param overflowM as above
+     * @param slowedLossKg as above
+     * @param blockedS as above
+     * @param peakLevelM as above
+     * @param meanSwapWaitS as above
+     * @param longestSwapWaitS as above
+     * @param stoppages as above
+     * @param activePeriods as above
+     */
+    public LineResult(
+            String line,
+            Map<LineState, Double> stateS,
+            long goodSpools,
+            long rejectedSpools,
+            double goodKg,
+            Map<ScrapCause, Double> scrapKg,
+            double fedKg,
+            double inProcessKg,
+            double ratedKg,
+            long swaps,
+            Map<OverflowCause, Long> overflows,
+            Map<OverflowCause, Double> overflowM,
+            double slowedLossKg,
+            double blockedS,
+            double peakLevelM,
+            double meanSwapWaitS,
+            double longestSwapWaitS,
+            List<StoppageResult> stoppages,
+            long activePeriods) {
+        this(
+                line,
+                stateS,
+                goodSpools,
+                rejectedSpools,
+                goodKg,
+                scrapKg,
+                fedKg,
+                inProcessKg,
+                ratedKg,
+                swaps,
+                overflows,
+                overflowM,
+                slowedLossKg,
+                blockedS,
+                peakLevelM,
+                meanSwapWaitS,
+                longestSwapWaitS,
+                stoppages,
+                activePeriods,
+                GaugeResult.NONE);
     }
 
     /**
@@ -76,6 +145,29 @@ public record LineResult(
                 .filter(entry -> entry.getKey().isActive())
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
+    }
+
+    /**
+     * What excursions out of tolerance cost.
+     *
+     * @param excursions excursions begun, all strands
+     * @param outS strand-seconds out of tolerance
+     * @param cutSpools spools cut short and taken off
+     * @param bGradeSpools full spools of second quality
+     * @param bGradeKg mass on them, kg; neither good nor scrap
+     * @param flaggedSpools full, well wound or not, with filament out of tolerance on them
+     * @param flaggedRejectedSpools of these, rejected for it and taken off
+     */
+    public record GaugeResult(
+            long excursions,
+            double outS,
+            long cutSpools,
+            long bGradeSpools,
+            double bGradeKg,
+            long flaggedSpools,
+            long flaggedRejectedSpools) {
+        /** Never out of tolerance. */
+        public static final GaugeResult NONE = new GaugeResult(0, 0, 0, 0, 0, 0, 0);
     }
 
     /**

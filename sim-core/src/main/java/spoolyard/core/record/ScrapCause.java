@@ -24,6 +24,12 @@ public enum ScrapCause {
     SLOWED("slowed"),
     /** Full spool rejected at the winder. */
     WINDING_DEFECT("winding defect"),
+    /** Run to waste while out of tolerance. */
+    OUT_OF_TOLERANCE("out of tolerance"),
+    /** Part spool and accumulator contents when the gauge cut the strand. */
+    GAUGE_CUT("gauge cut"),
+    /** Full spool with filament out of tolerance on it, flagged and then rejected. */
+    FLAGGED_SPOOL("flagged spool"),
     /** Spool of a lot that the lab refused, ground or sorted out. */
     REFUSED_BY_LAB("refused by lab"),
     /** Spool that stood unsealed too long. */

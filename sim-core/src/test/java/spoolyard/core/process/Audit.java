@@ -73,7 +73,7 @@ final class Audit {
         LineLedger ledger = line.ledger();
         double inProcessKg =
                 line.strands().stream().mapToDouble(Strand::inProcessKg).sum();
-        double leftKg = ledger.fedKg - ledger.goodKg - ledger.totalScrapKg() - inProcessKg;
+        double leftKg = ledger.fedKg - ledger.goodKg - ledger.gauge.bGradeKg - ledger.totalScrapKg() - inProcessKg;
         if (Math.abs(leftKg) > 1e-9 * (1 + ledger.fedKg)) {
             broken.add("mass of line " + line.description().name() + " is off by " + leftKg + " kg");
         }

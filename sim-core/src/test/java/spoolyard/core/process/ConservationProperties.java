@@ -33,7 +33,7 @@ class ConservationProperties {
                     .isCloseTo(horizonS, within(1e-6));
             assertThat(line.fedKg())
                     .isCloseTo(
-                            line.goodKg() + line.totalScrapKg() + line.inProcessKg(),
+                            line.goodKg() + line.gauge().bGradeKg() + line.totalScrapKg() + line.inProcessKg(),
                             within(1e-8 * (1 + line.fedKg())));
         }
         result.finishing().forEach(station -> assertThat(station.stateS().values().stream()

@@ -15,6 +15,7 @@ import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
@@ -68,6 +69,7 @@ final class PlantSketch {
     List<Integer> heads = List.of(1);
     double walkingSpeedMPerS = Double.POSITIVE_INFINITY;
     Optional<MaterialSupply> supply = Optional.empty();
+    Optional<Gauge> gauge = Optional.empty();
     DryingRoom drying = DryingRoom.NONE;
     Place linePlace = Place.ORIGIN;
     Crew.EndOfShift endOfShift = Crew.EndOfShift.FINISH_TASK;
@@ -192,6 +194,7 @@ final class PlantSketch {
                 Optional.empty(),
                 runningAtStart,
                 linePlace,
-                supply);
+                supply,
+                gauge);
     }
 }

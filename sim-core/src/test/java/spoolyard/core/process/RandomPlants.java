@@ -14,6 +14,7 @@ import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
@@ -61,6 +62,7 @@ final class RandomPlants {
         starts();
         stoppages();
         material();
+        excursions();
         finishing();
         Product small = new Product(PlantSketch.DRIED_PLA, PlantSketch.BLACK, 1.75, 0.25);
         for (int i = 0; i < 12; i++) {
@@ -189,6 +191,17 @@ final class RandomPlants {
                     random.nextBoolean()));
         }
         sketch.drying = new DryingRoom(random.nextInt(3), 20, 1 + random.nextInt(2), random.nextBoolean());
+    }
+
+    private void excursions() {
+        if (random.nextInt(4) > 0) {
+            Gauge.Policy policy =
+                    pick(new Gauge.Policy.Cut(), new Gauge.Policy.BGrade(), new Gauge.Policy.Flag(pick(0.0, 0.5, 1.0)));
+            Gauge.Excursions small = new Gauge.Excursions("PLA", 1.75, new Law.Exponential(40), new Law.Exponential(9));
+            Gauge.Excursions some =
+                    Gauge.Excursions.ofAll(pick(new Law.Exponential(900), new Law.Fixed(200)), new Law.Fixed(20));
+            sketch.gauge = Optional.of(new Gauge(List.of(pick(small, some)), policy, Optional.empty()));
+        }
     }
 
     private void stoppages() {

@@ -1,0 +1,56 @@
+package spoolyard.analysis.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/** A picture that is asked for as a file of its own. */
+final class PictureFile {
+    private PictureFile() {}
+
+    /**
+     * Checks a name before any work is done.
+     *
+     * @param file where the picture is to be
+     * @throws InputException if the name is no PNG's, or there is a folder of that name
+     */
+    static void check(Path file) throws InputException {
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png") || Files.isDirectory(file)) {
+            throw new InputException(
+                    "--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
+        }
+    }
+
+    /**
+     * Draws and writes it, beside its place first and then moved there; folders are made, a picture that is there is
+     * replaced.
+     *
+     * @param file where; its name ends in {@code .png}
+     * @param png draws it
+     * @param err where to say that this Java cannot draw
+     * @return whether it is there now
+     * @throws InputException if the name is no PNG's, or there is a folder of that name
+     * @throws IOException if it cannot be written
+     */
+    static boolean write(Path file, Supplier<byte[]> png, PrintStream err) throws InputException, IOException {
+        check(file);
+        byte[] bytes = Drawing.bytes(png, err);
+        if (bytes.length == 0) {
+            return false;
+        }
+        Path whole = file.toAbsolutePath();
+        Files.createDirectories(whole.getParent());
+        Path partial = Files.createTempFile(whole.getParent(), ".", ".partial");
+        try {
+            Files.write(partial, bytes);
+            Files.move(partial, whole, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(partial);
+        }
+        return true;
+    }
+}

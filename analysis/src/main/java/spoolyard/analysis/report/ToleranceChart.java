@@ -1,0 +1,89 @@
+package spoolyard.analysis.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import spoolyard.core.gauge.ToleranceFinding;
+
+/** Mass lost over the tolerance, on a logarithmic scale, a curve for all lines and products that share it. */
+public final class ToleranceChart {
+    private static final double LEAST_PCT = 1e-3;
+    private static final double MOST_PCT = 100;
+
+    private ToleranceChart() {}
+
+    /**
+     * Draws it.
+     *
+     * @param reports one a line with a product, each with tolerances close enough for a curve; at least one
+     * @return PNG
+     */
+    public static byte[] png(List<ToleranceReport> reports) {
+        return Pictures.png(chart(reports));
+    }
+
+    static XYChart chart(List<ToleranceReport> reports) {
+        XYChart chart = new XYChartBuilder()
+                .width(ChartLook.WIDTH)
+                .height(ChartLook.HEIGHT)
+                .title("What a tolerance costs")
+                .xAxisTitle("Tolerance, mm either side")
+                .yAxisTitle("Lost to excursions, % of the mass made (logarithmic)")
+                .build();
+        ChartLook.dress(chart.getStyler());
+        chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
+        chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
+        chart.getStyler().setYAxisLogarithmic(true);
+        chart.getStyler().setYAxisMin(LEAST_PCT);
+        chart.getStyler().setYAxisMax(MOST_PCT);
+        chart.getStyler().setXAxisDecimalPattern("0.000");
+        Map<List<Double>, List<ToleranceReport>> curves = new LinkedHashMap<>();
+        reports.forEach(report -> curves.computeIfAbsent(lostPct(report), lost -> new ArrayList<>())
+                .add(report));
+        curves.forEach((lost, same) -> add(chart, lost, same));
+        return chart;
+    }
+
+    private static List<Double> lostPct(ToleranceReport report) {
+        return report.findings().stream()
+                .map(finding -> 100 * report.study().lostShare(finding))
+                .toList();
+    }
+
+    /** Where a curve is below the plot it goes along its lower edge, so that its name still has a line. */
+    private static void add(XYChart chart, List<Double> lostPct, List<ToleranceReport> same) {
+        int number = chart.getSeriesMap().size();
+        Color colour = Palette.SERIES.get(number % Palette.SERIES.size());
+        XYSeries series = chart.addSeries(
+                name(same),
+                same.get(0).findings().stream()
+                        .map(ToleranceFinding::toleranceMm)
+                        .toList(),
+                lostPct.stream().map(pct -> Math.max(LEAST_PCT, pct)).toList());
+        series.setLineColor(colour);
+        series.setLineStyle(new BasicStroke(number < Palette.SERIES.size() ? 2.4f : 1.2f));
+        series.setMarker(SeriesMarkers.NONE);
+    }
+
+    private static String name(List<ToleranceReport> same) {
+        Map<String, List<String>> linesByProduct = same.stream()
+                .map(ToleranceReport::study)
+                .collect(Collectors.groupingBy(
+                        ToleranceCase::name,
+                        LinkedHashMap::new,
+                        Collectors.mapping(study -> study.line().name(), Collectors.toList())));
+        return linesByProduct.entrySet().stream()
+                        .map(each -> String.join(", ", each.getValue()) + " " + each.getKey())
+                        .collect(Collectors.joining("; "))
+                + ": " + same.get(0).study().lostAs();
+    }
+}
