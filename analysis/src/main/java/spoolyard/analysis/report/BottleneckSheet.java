@@ -38,7 +38,9 @@ final class BottleneckSheet {
         List<Station> all = new ArrayList<>();
         result.lines().forEach(line -> all.add(ofLine(line)));
         all.addAll(ofCrew(result));
-        result.finishing().forEach(station -> all.add(ofFinishing(station)));
+        result.finishing().forEach(station -> all.add(ofStation("finishing", station)));
+        result.quality().lab().forEach(station -> all.add(ofStation("lab", station)));
+        result.quality().rework().forEach(station -> all.add(ofStation("rework", station)));
         double longest = all.stream()
                 .mapToDouble(Station::meanActiveMin)
                 .filter(mean -> !Double.isNaN(mean))
@@ -53,12 +55,12 @@ final class BottleneckSheet {
         return new Station("line", line.line(), line.activeS(), line.activePeriods(), total(line.stateS()));
     }
 
-    private static Station ofFinishing(StationResult station) {
+    private static Station ofStation(String kind, StationResult station) {
         double activeS = station.stateS().entrySet().stream()
                 .filter(entry -> entry.getKey().isActive())
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
-        return new Station("finishing", station.station(), activeS, station.activePeriods(), total(station.stateS()));
+        return new Station(kind, station.station(), activeS, station.activePeriods(), total(station.stateS()));
     }
 
     private static List<Station> ofCrew(RunResult result) {
