@@ -15,7 +15,8 @@ import spoolyard.core.record.StationResult;
  * <p>Source: C. Roser, M. Nakano and M. Tanaka, "A practical bottleneck detection method", Winter Simulation Conference
  * 2001: a station is active while it works, is set up or is put right, and inactive while it waits for something else;
  * the one with the longest mean active period is the bottleneck. A work place of a finishing station counts by itself.
- * So does each person of a role.
+ * So does each person of a role. Rework of spools (sorting, winding anew, drying again) is left out: it stands beside the
+ * flow, and a long cycle there holds nobody up.
  */
 final class BottleneckSheet {
     static final Column<Station> MEAN_ACTIVE = Column.average("mean_active_min", Station::meanActiveMin);
@@ -40,7 +41,6 @@ final class BottleneckSheet {
         all.addAll(ofCrew(result));
         result.finishing().forEach(station -> all.add(ofStation("finishing", station)));
         result.quality().lab().forEach(station -> all.add(ofStation("lab", station)));
-        result.quality().rework().forEach(station -> all.add(ofStation("rework", station)));
         double longest = all.stream()
                 .mapToDouble(Station::meanActiveMin)
                 .filter(mean -> !Double.isNaN(mean))
