@@ -33,6 +33,8 @@ final class LineSteps implements Program.Listener {
         line.ledger().materials.takesCompound(step.isCompound());
         if (step.isHeatUp()) {
             line.clock().heat().heatUpBegins();
+        } else if (step.isTemperatureMove()) {
+            line.clock().heat().setPointsMove();
         }
         waste(step.waste());
         line.enter(step.state());
@@ -58,7 +60,7 @@ final class LineSteps implements Program.Listener {
     }
 
     private void waste(Step.Waste waste) {
-        strands.feedWaste(waste, line.wasteKgPerM());
+        strands.feedWaste(waste, line.orders().wasteKgPerM());
         line.draw(waste.kgPerS());
     }
 }
