@@ -15,7 +15,8 @@ import spoolyard.core.record.StationResult;
  * <p>Source: C. Roser, M. Nakano and M. Tanaka, "A practical bottleneck detection method", Winter Simulation Conference
  * 2001: a station is active while it works, is set up or is put right, and inactive while it waits for something else;
  * the one with the longest mean active period is the bottleneck. A work place of a finishing station counts by itself.
- * So does each person of a role.
+ * So does each person of a role. Rework of spools (sorting, winding anew, drying again) is left out: it stands beside the
+ * flow, and a long cycle there holds nobody up.
  */
 final class BottleneckSheet {
     static final Column<Station> MEAN_ACTIVE = Column.average("mean_active_min", Station::meanActiveMin);
@@ -38,7 +39,8 @@ final class BottleneckSheet {
         List<Station> all = new ArrayList<>();
         result.lines().forEach(line -> all.add(ofLine(line)));
         all.addAll(ofCrew(result));
-        result.finishing().forEach(station -> all.add(ofFinishing(station)));
+        result.finishing().forEach(station -> all.add(ofStation("finishing", station)));
+        result.quality().lab().forEach(station -> all.add(ofStation("lab", station)));
         double longest = all.stream()
                 .mapToDouble(Station::meanActiveMin)
                 .filter(mean -> !Double.isNaN(mean))
@@ -53,12 +55,12 @@ final class BottleneckSheet {
         return new Station("line", line.line(), line.activeS(), line.activePeriods(), total(line.stateS()));
     }
 
-    private static Station ofFinishing(StationResult station) {
+    private static Station ofStation(String kind, StationResult station) {
         double activeS = station.stateS().entrySet().stream()
                 .filter(entry -> entry.getKey().isActive())
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
-        return new Station("finishing", station.station(), activeS, station.activePeriods(), total(station.stateS()));
+        return new Station(kind, station.station(), activeS, station.activePeriods(), total(station.stateS()));
     }
 
     private static List<Station> ofCrew(RunResult result) {

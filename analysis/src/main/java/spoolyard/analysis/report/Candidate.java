@@ -7,7 +7,7 @@ import spoolyard.analysis.experiment.Interval;
 /**
  * A station that may be the bottleneck.
  *
- * @param kind line, crew or finishing
+ * @param kind line, crew, finishing or lab
  * @param station its name
  * @param meanActiveMin mean length of its active periods, minutes
  * @param longestPercent share of the replications in which that mean is the longest of all, per cent

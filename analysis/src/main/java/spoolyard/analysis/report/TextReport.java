@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spoolyard.core.plant.QualityRules;
 
 /**
  * The report on one screen: at most {@value #MOST_LINES} lines of at most {@value #MOST_COLUMNS} characters, whatever the
@@ -66,6 +67,7 @@ public final class TextReport {
         lines.addAll(effectiveness());
         lines.add(orders());
         lines.add(overflows());
+        quality().ifPresent(lines::add);
         lines.addAll(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");
@@ -144,6 +146,25 @@ public final class TextReport {
                 "Orders",
                 ink.strong(late) + "; " + cell.text(report.plant(PlantSheet.ON_TIME), 1) + " % on time; "
                         + cell.text(report.plant(PlantSheet.LATE_SPOOL_DAYS), 0) + " late spool-days");
+    }
+
+    /** Lab and exposure clock, if the plant has them. */
+    private Optional<String> quality() {
+        QualityRules rules = report.setting().plant().finishing().quality();
+        List<String> parts = new ArrayList<>();
+        if (rules.lab().isPresent()) {
+            parts.add(ink.strong(cell.text(report.plant(PlantSheet.REFUSED), 1) + " of "
+                            + cell.mean(report.plant(PlantSheet.LOTS), 0) + " lots refused")
+                    + ", held " + cell.mean(report.plant(PlantSheet.HOLD), 1) + " h");
+        }
+        if (rules.exposure().isPresent()) {
+            parts.add(cell.text(report.plant(PlantSheet.BEYOND), 2) + " % exposed too long");
+        }
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
+        parts.add(cell.mean(report.plant(PlantSheet.LOST), 0) + " spools lost");
+        return Optional.of(headed("Quality", String.join("; ", parts)));
     }
 
     /** What the gauges found, on a plant that has any. */

@@ -75,7 +75,7 @@ public final class PlantReader {
         List<Line> lines = lines(r, products, new LineTimes(clock, shifts));
         ChangeoverRules changeovers = changeovers(r, products, tables);
         List<DatedShift> dated = shifts.orElse(List.of());
-        Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
+        Finishing finishing = new FinishingSection(names, clock, dated, polymers).finishing(r);
         OrderFile orders = new OrderFile(lines, products, clock, reading);
         OrderBook book = book(r, tables.orders(), orders);
         Plant plant = new Plant(

@@ -37,6 +37,13 @@ final class LineLedger {
         scrapKg[cause.ordinal()] += kg;
     }
 
+    /** A spool that was counted as good is lost behind the line. */
+    void lost(ScrapCause cause, double kg) {
+        goodSpools--;
+        goodKg -= kg;
+        scrap(cause, kg);
+    }
+
     void swapWaited(long ticks) {
         swapWaits++;
         swapWaitTicks += ticks;

@@ -172,6 +172,7 @@ final class LineProcess {
     }
 
     private void orderFilled() {
+        order.ifPresent(OrderRun::leavesLine);
         Optional<OrderRun> next = takeNext();
         boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
@@ -181,6 +182,7 @@ final class LineProcess {
             order = next;
         } else {
             halt(ScrapCause.ORDER_TAIL);
+            output.campaignEnds();
             order = next;
             decide();
         }

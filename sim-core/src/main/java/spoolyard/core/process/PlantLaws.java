@@ -7,6 +7,7 @@ import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.Winder;
@@ -32,6 +33,7 @@ public final class PlantLaws {
         laws.add(rules.approval().durationS());
         plant.finishing().stations().forEach(station -> addStation(laws, station));
         plant.finishing().inbound().forEach(source -> laws.add(source.intervalS()));
+        addQuality(laws, plant.finishing().quality());
         return InverseTables.of(laws);
     }
 
@@ -47,6 +49,15 @@ public final class PlantLaws {
         line.gauge().ifPresent(gauge -> gauge.excursions()
                 .forEach(each -> laws.addAll(List.of(each.untilNextS(), each.lengthS()))));
         line.supply().ifPresent(supply -> laws.addAll(List.of(supply.loadS(), supply.cleanS())));
+    }
+
+    private static void addQuality(List<Law> laws, QualityRules rules) {
+        rules.exposure().ifPresent(exposure -> laws.add(exposure.oven().dryingS()));
+        rules.lab().ifPresent(lab -> {
+            lab.tests().forEach(test -> laws.add(test.takesS()));
+            laws.add(lab.refusal().sorting().takesS());
+            laws.add(lab.refusal().respooling().takesS());
+        });
     }
 
     private static void addStation(List<Law> laws, FinishingStation station) {

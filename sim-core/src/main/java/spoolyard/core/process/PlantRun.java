@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Finishing;
-import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
@@ -31,7 +29,7 @@ public final class PlantRun {
     private final CrewDesk desk;
     private final OrderDesk orders;
     private final SpoolFlow flow;
-    private final List<StationProcess> stations = new ArrayList<>();
+    private final SpoolRoute route;
     private final List<LineProcess> lines = new ArrayList<>();
     private final List<InboundProcess> inbound = new ArrayList<>();
     private final List<ShiftRun> shifts = new ArrayList<>();
@@ -73,8 +71,8 @@ public final class PlantRun {
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
-        buildStations(plant.finishing());
-        Floor floor = new Floor(desk, stations.get(0).rack(), orders, purges, flow, new SharedDryers(plant.drying()));
+        this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines));
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -82,26 +80,6 @@ public final class PlantRun {
             inbound.add(new InboundProcess(world, source, floor.rack(), flow));
         }
         plant.shifts().forEach(this::addShift);
-    }
-
-    private void buildStations(Finishing finishing) {
-        for (FinishingStation description : finishing.stations()) {
-            stations.add(new StationProcess(world, desk, description));
-        }
-        for (int i = 0; i < stations.size(); i++) {
-            stations.get(i)
-                    .sendTo(i + 1 < stations.size() ? toRack(stations.get(i + 1).rack()) : this::toPallet);
-        }
-    }
-
-    private static Consumer<Server> toRack(Rack rack) {
-        return server -> new Transfer(rack, server).start();
-    }
-
-    private void toPallet(Server server) {
-        server.batch().forEach(flow::packed);
-        server.batch().clear();
-        server.batchGone();
     }
 
     private void addShift(Shift shift) {
@@ -129,7 +107,7 @@ public final class PlantRun {
     void start() {
         long horizon = world.plant().horizonTicks();
         shifts.forEach(shift -> shift.schedule(horizon));
-        stations.forEach(station -> station.schedule(horizon));
+        route.schedule(horizon);
         lines.forEach(line -> new LineSchedule(world, line).schedule());
         orders.scheduleReleases(lines, horizon);
         inbound.forEach(InboundProcess::start);
@@ -148,7 +126,11 @@ public final class PlantRun {
     }
 
     List<StationProcess> stations() {
-        return stations;
+        return route.stations();
+    }
+
+    SpoolRoute route() {
+        return route;
     }
 
     SpoolFlow flow() {
@@ -156,9 +138,6 @@ public final class PlantRun {
     }
 
     private RunResult result() {
-        long waiting =
-                stations.stream().mapToLong(station -> station.rack().size()).sum();
-        long inWork = stations.stream().mapToLong(StationProcess::inWork).sum();
         return new RunResult(
                 masterSeed,
                 replication,
@@ -169,9 +148,10 @@ public final class PlantRun {
                 orders.orders().stream().map(OrderRun::result).toList(),
                 lines.stream().flatMap(line -> line.changeovers().stream()).toList(),
                 crewResults(),
-                stations.stream().map(StationProcess::result).toList(),
+                route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
-                flow.result(waiting, inWork));
+                flow.result(route.waiting(), route.inWork()),
+                route.quality());
     }
 
     private List<RunResult.CrewResult> crewResults() {

@@ -210,7 +210,7 @@ final class Server implements Struck {
         }
 
         private long takeNext() {
-            if (station.rack().size() == 0) {
+            if (!station.hasWork()) {
                 return 0;
             }
             station.takeBatch(batch);

@@ -25,6 +25,7 @@ final class StationProcess {
     private final List<Variate> cycleTimes = new ArrayList<>();
     private final Uniforms repeat;
     private Consumer<Server> onward;
+    private SealingGate gate = SealingGate.OPEN;
     private boolean open;
     private long spools;
     private long repeats;
@@ -34,10 +35,14 @@ final class StationProcess {
     private long longestWaitTicks;
 
     StationProcess(World world, CrewDesk desk, FinishingStation description) {
+        this(world, desk, description, "station", new Rack(world, description.waitingPlaces()));
+    }
+
+    StationProcess(World world, CrewDesk desk, FinishingStation description, String sort, Rack rack) {
         this.world = world;
         this.description = description;
-        this.rack = new Rack(world, description.waitingPlaces());
-        String name = "station " + description.name();
+        this.rack = rack;
+        String name = sort + " " + description.name();
         for (FinishingStation.Cycle cycle : description.cycles()) {
             cycleTimes.add(
                     world.streams().variate(cycle.timeS(), name + " / cycle up to " + cycle.upToSpoolKg() + " kg"));
@@ -46,12 +51,17 @@ final class StationProcess {
         for (int number = 1; number <= description.servers(); number++) {
             servers.add(new Server(world, desk, this, name + " / place " + number));
         }
-        rack.whenSpoolArrives(this::offerWork);
+        rack.whenSpoolArrives(spool -> offerWork());
     }
 
     /** Where finished batches go. */
     void sendTo(Consumer<Server> next) {
         onward = next;
+    }
+
+    /** What looks at spools when it is their turn. */
+    void guardBy(SealingGate guard) {
+        gate = guard;
     }
 
     void schedule(long horizon) {
@@ -97,9 +107,21 @@ final class StationProcess {
 
     /** Gives waiting spools to idle places, in the order of the places. */
     void offerWork() {
-        for (int i = 0; i < servers.size() && rack.size() > 0 && rack.size() > claimedByCalls(); i++) {
-            servers.get(i).offer();
+        for (int i = 0; i < servers.size() && rack.size() > 0; i++) {
+            boolean hasWork = !servers.get(i).isFree() || hasWork();
+            if (hasWork && rack.size() > claimedByCalls()) {
+                servers.get(i).offer();
+            }
         }
+    }
+
+    /** Whether spools wait, once the gate has turned away those at the head that must not go in. */
+    boolean hasWork() {
+        while (rack.size() > 0 && gate.refuses(rack.first())) {
+            gate.turnAway(rack.take());
+            rack.grant();
+        }
+        return rack.size() > 0;
     }
 
     /** Whether spools wait that a free place could take. */
@@ -137,8 +159,9 @@ final class StationProcess {
     void takeBatch(List<Spool> into) {
         int cycle = cycleFor(rack.first());
         int batch = batchOf(rack.first());
-        while (into.size() < batch && rack.size() > 0 && cycleFor(rack.first()) == cycle) {
+        while (into.size() < batch && hasNext(cycle)) {
             Spool spool = rack.take();
+            gate.admitted(spool);
             long span = world.now() - spool.rackedTick;
             begun++;
             waited += span > 0 ? 1 : 0;
@@ -148,8 +171,17 @@ final class StationProcess {
         }
     }
 
+    private boolean hasNext(int cycle) {
+        return rack.size() > 0 && cycleFor(rack.first()) == cycle && !gate.refuses(rack.first());
+    }
+
     long drawCycleTicks(Spool first) {
-        return cycleTimes.get(cycleFor(first)).nextTicks();
+        Variate cycle = cycleTimes.get(cycleFor(first));
+        long ticks = 0;
+        for (int round = 0; round < first.rounds; round++) {
+            ticks += cycle.nextTicks();
+        }
+        return ticks;
     }
 
     boolean mustRepeat() {

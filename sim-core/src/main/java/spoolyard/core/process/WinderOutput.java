@@ -1,7 +1,9 @@
 package spoolyard.core.process;
 
+import java.util.Optional;
 import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
 import spoolyard.core.random.Uniforms;
 import spoolyard.core.record.ScrapCause;
 
@@ -14,6 +16,8 @@ final class WinderOutput {
     private final LineLedger ledger;
     private final Uniforms defects;
     private final Uniforms flags;
+    private final Optional<LotLuck> luck;
+    private Optional<Campaign> campaign = Optional.empty();
 
     WinderOutput(World world, Line line, int index, Floor floor, LineLedger ledger) {
         this.world = world;
@@ -23,6 +27,7 @@ final class WinderOutput {
         this.ledger = ledger;
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
         this.flags = world.streams().uniforms("line " + line.name() + " / flagged spool");
+        this.luck = LotLuck.of(world, "line " + line.name());
     }
 
     /** A spool is full; whether it is good is settled now and seen when it is taken off. */
@@ -34,7 +39,26 @@ final class WinderOutput {
         if (grade == SpoolGrade.GOOD) {
             order.spoolFilled();
         }
-        return new Spool(order.index, index, order.order.product().spoolKg(), massKg, grade);
+        Product product = order.order.product();
+        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
+        if (grade == SpoolGrade.GOOD) {
+            spool.campaign = campaign();
+        }
+        return spool;
+    }
+
+    private Optional<Campaign> campaign() {
+        if (campaign.isEmpty()) {
+            campaign = luck.map(Campaign::new);
+        }
+        campaign.ifPresent(Campaign::spoolMade);
+        return campaign;
+    }
+
+    /** What the line makes next is another campaign. */
+    void campaignEnds() {
+        campaign.ifPresent(Campaign::ends);
+        campaign = Optional.empty();
     }
 
     private SpoolGrade blemished() {

@@ -11,9 +11,9 @@ import java.util.Map;
  *
  * @param line line name
  * @param stateS time in each state, seconds; sums to the horizon
- * @param goodSpools good spools
+ * @param goodSpools good spools, less those lost behind the line
  * @param rejectedSpools full spools rejected at the winder
- * @param goodKg mass on good spools, kg
+ * @param goodKg mass on those good spools, kg
  * @param scrapKg scrap by cause, kg
  * @param fedKg mass through the die, kg
  * @param inProcessKg mass in accumulators and on spools in progress or waiting to be taken off at the end, kg

@@ -3,13 +3,16 @@ package spoolyard.core.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.ScrapCause;
 
 /** Mass, spools and people are conserved after every event of any small plant, and time in state sums to the calendar. */
 class ConservationProperties {
@@ -37,14 +40,40 @@ class ConservationProperties {
                         .mapToDouble(Double::doubleValue)
                         .sum())
                 .isCloseTo(station.servers() * horizonS, within(1e-6)));
+        long lost = result.quality().losses().stream()
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
         assertThat(result.flow().made() + result.flow().accepted())
                 .isEqualTo(result.flow().packed()
                         + result.flow().waiting()
-                        + result.flow().inWork());
-        assertThat(result.flow().made())
-                .isEqualTo(result.lines().stream()
-                        .mapToLong(LineResult::goodSpools)
-                        .sum());
+                        + result.flow().inWork()
+                        + lost);
+        assertThat(lossesOfLines(result))
+                .isEqualTo(result.flow().made()
+                        - result.lines().stream()
+                                .mapToLong(LineResult::goodSpools)
+                                .sum());
+        assertLossesAreScrap(result);
+    }
+
+    private static long lossesOfLines(RunResult result) {
+        return result.quality().losses().stream()
+                .filter(loss -> !loss.line().isEmpty())
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
+    }
+
+    /** The mass of the spools lost is in the scrap of their line, under their cause. */
+    private static void assertLossesAreScrap(RunResult result) {
+        for (LineResult line : result.lines()) {
+            for (ScrapCause cause : List.of(ScrapCause.REFUSED_BY_LAB, ScrapCause.EXPOSURE)) {
+                double lostKg = result.quality().losses().stream()
+                        .filter(loss -> loss.line().equals(line.line()) && loss.cause() == cause)
+                        .mapToDouble(QualityResult.LossResult::kg)
+                        .sum();
+                assertThat(line.scrapKg().get(cause)).isCloseTo(lostKg, within(1e-9));
+            }
+        }
     }
 
     @Property(tries = 200, seed = "20270303")

@@ -27,6 +27,7 @@ import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.PurgeFormula;
+import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.StartStop;
@@ -77,6 +78,8 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    double acceptedShortfall;
+    QualityRules quality = QualityRules.NONE;
     List<Finishing.CartonSize> cartons = new ArrayList<>();
     ChangeoverRules changeovers = new ChangeoverRules(
             List.of(
@@ -111,6 +114,26 @@ final class PlantSketch {
         return this;
     }
 
+    /** Gives the polymer of all orders so far an exposure limit. */
+    PlantSketch limitExposure(double limitS) {
+        orders.replaceAll(order -> {
+            Product was = order.product();
+            Polymer polymer =
+                    new Polymer("PLA", 1240, 1, 205, 1200, was.polymer().dryingS(), limitS);
+            Product product = new Product(polymer, was.colour(), was.diameterMm(), was.spoolKg());
+            return new Order(
+                    order.id(),
+                    product,
+                    order.spools(),
+                    order.releaseTick(),
+                    order.dueTick(),
+                    order.priority(),
+                    order.weight(),
+                    order.lines());
+        });
+        return this;
+    }
+
     Plant plant() {
         long horizon = ticks(hours * 3600);
         List<Window> always = List.of(new Window("all", 0, 2 * horizon));
@@ -140,8 +163,8 @@ final class PlantSketch {
                 new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
                 crewed,
                 changeovers,
-                new Finishing(finishing, cartons, 40, inbound),
-                new OrderBook(orders, rule, Map.of()),
+                new Finishing(finishing, cartons, 40, inbound, quality),
+                new OrderBook(orders, rule, Map.of(), acceptedShortfall),
                 drying);
     }
 
