@@ -128,10 +128,7 @@ public final class RosterChart {
         int middle = top + height / 2;
         pen.setColor(Palette.TEXT);
         String name = row.work().name();
-        pen.drawString(
-                name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name,
-                MARGIN,
-                middle + 5);
+        pen.drawString(name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name, MARGIN, middle + 5);
         pen.drawString(
                 Figures.shown(row.weekH(), row.weekH() == Math.rint(row.weekH()) ? 0 : 1), RIGHT + 14, middle + 5);
         for (int day = 0; day < row.shifts().size(); day++) {

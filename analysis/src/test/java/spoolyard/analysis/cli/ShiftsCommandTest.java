@@ -65,7 +65,7 @@ final class ShiftsCommandTest {
         BufferedImage image = ImageIO.read(Files.newInputStream(picture));
         double byDay = shareOf(image, new Color(0xDFA30A));
         double byNight = shareOf(image, new Color(0x4FACE6));
-        assertThat(byDay).isGreaterThan(0.05);
+        assertThat(byDay).isGreaterThan(0.02);
         assertThat(byNight / byDay).isBetween(0.9, 1.1);
     }
 
