@@ -41,7 +41,7 @@ public enum Dimension {
     /** Degrees Celsius inside. */
     TEMPERATURE("temperature", "205 °C", new Units().add("°C", "1", "C")),
     /** Kelvins inside. */
-    TEMPERATURE_DIFFERENCE("temperature difference", "-30 K", new Units().add("K", "1")),
+    TEMPERATURE_DIFFERENCE("temperature difference", "30 K", new Units().add("K", "1")),
     /** Kelvins a second inside. */
     HEATING_RATE(
             "heating rate",

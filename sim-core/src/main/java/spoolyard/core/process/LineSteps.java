@@ -21,6 +21,8 @@ final class LineSteps implements Program.Listener {
         if (step.isChangeover()) {
             changeovers.touch();
         }
+        strands.advance();
+        line.ledger().materials.takesCompound(false);
         waste(step.waste().alsoWhileWaiting() ? step.waste() : Step.Waste.NONE);
         line.enter(LineState.WAITING_FOR_CREW);
     }

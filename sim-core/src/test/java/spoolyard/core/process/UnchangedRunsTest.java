@@ -94,7 +94,7 @@ class UnchangedRunsTest {
         SetUpStep die = new SetUpStep("die", new Law.Fixed(1200), fitter);
         return new ChangeoverRules(
                 plain.measured(),
-                plain.formula(),
+                plain.unmeasured(),
                 List.of(swap),
                 List.of(die),
                 List.of(),
