@@ -21,7 +21,7 @@ final class LineClock {
         this.world = world;
         this.ledger = ledger;
         this.line = line;
-        this.heat = new HeatLedger(world, line.runningAtStart());
+        this.heat = new HeatLedger(world, line);
         line.onLineNow().ifPresent(this::turnTo);
     }
 
