@@ -21,7 +21,8 @@ final class Strand {
     private enum Feed {
         STOPPED,
         PRODUCT,
-        WASTE
+        WASTE,
+        STEP_WASTE
     }
 
     private enum Winding {
@@ -116,6 +117,12 @@ final class Strand {
         if (winding == Winding.STANDING && spindle.isReady()) {
             beginWinding();
         }
+    }
+
+    /** All that passes the die is scrap, while the line goes through a step. */
+    void feedStepWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
+        feedWaste(kgPerS, kgPerMetre, cause);
+        feed = Feed.STEP_WASTE;
     }
 
     /** All that passes the die is scrap. */
@@ -277,7 +284,9 @@ final class Strand {
 
     private void bookFeed(double fedM, double inM) {
         ledger.fed(fedM * kgPerM);
-        if (feed == Feed.WASTE) {
+        if (feed == Feed.STEP_WASTE) {
+            ledger.stepWaste(wasteCause, fedM * kgPerM);
+        } else if (feed == Feed.WASTE) {
             ledger.scrap(wasteCause, fedM * kgPerM);
         } else if (diverted) {
             ledger.scrap(ScrapCause.OUT_OF_TOLERANCE, fedM * kgPerM);

@@ -79,7 +79,7 @@ final class StrandGroup {
     void feedWaste(Step.Waste waste, double kgPerM) {
         for (Strand strand : strands) {
             if (waste.kgPerS() > 0) {
-                strand.feedWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
+                strand.feedStepWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
             } else {
                 strand.stopFeed();
             }
