@@ -137,6 +137,11 @@ final class Strand {
         plan();
     }
 
+    /** Goes on to run to waste, at another speed. */
+    void wasteAt(double kgPerS) {
+        feedWaste(kgPerS, kgPerM, wasteCause);
+    }
+
     void stopFeed() {
         advance();
         feed = Feed.STOPPED;

@@ -67,10 +67,12 @@ final class StrandGroup {
         gauges.forEach(gauge -> gauge.makes(product));
     }
 
-    /** Product on all strands that are not being repaired. */
+    /** Product on all strands that are not being repaired; those run to waste at the same speed. */
     void feedProduct(double kgPerS, double kgPerM, double scrapShare) {
         for (Strand strand : strands) {
-            if (!isUnderRepair(strand)) {
+            if (isUnderRepair(strand)) {
+                strand.wasteAt(kgPerS / strands.size());
+            } else {
                 strand.feedProduct(kgPerS / strands.size() / kgPerM, scrapShare);
             }
         }
