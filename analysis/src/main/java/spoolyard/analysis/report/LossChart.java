@@ -50,8 +50,10 @@ final class LossChart {
     private Map<String, Double> steps() {
         Estimates table = report.table(LossSheet.SHEET);
         Map<String, Double> steps = new LinkedHashMap<>();
-        double full = table.at(List.of(LossSheet.ALL, Loss.FULL), LossSheet.SPOOLS).mean();
-        double good = table.at(List.of(LossSheet.ALL, Loss.GOOD), LossSheet.SPOOLS).mean();
+        double full =
+                table.at(List.of(LossSheet.ALL, Loss.FULL), LossSheet.SPOOLS).mean();
+        double good =
+                table.at(List.of(LossSheet.ALL, Loss.GOOD), LossSheet.SPOOLS).mean();
         double left = full - good;
         steps.put(Loss.FULL, full);
         for (List<String> key : table.keys()) {

@@ -17,6 +17,7 @@ final class LineClock {
     private final StateClock<LineState> states = new StateClock<>(LineState.values(), LineState.NOT_SCHEDULED);
     private final int activity;
     private final int drying;
+    private boolean heldUp;
     private double ratedKgPerS;
     private double actualKgPerS;
     private long last;
@@ -48,10 +49,20 @@ final class LineClock {
     void enter(LineState state) {
         book();
         states.enter(state, world.now());
-        world.active().set(activity, state.isActive(), world.now());
+        showActivity();
         if (drying != NONE) {
             world.active().set(drying, state == LineState.WAITING_FOR_MATERIAL, world.now());
         }
+    }
+
+    /** All that the line makes is lost until somebody takes off a full spool: it waits, although the screw turns. */
+    void holdUp(boolean isHeldUp) {
+        heldUp = isHeldUp;
+        showActivity();
+    }
+
+    private void showActivity() {
+        world.active().set(activity, states.state().isActive() && !heldUp, world.now());
     }
 
     /** Rate of the line with its product, and at what rate it really makes it, from now on. */

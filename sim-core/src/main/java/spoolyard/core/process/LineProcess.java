@@ -367,6 +367,11 @@ final class LineProcess {
         clock.enter(LineState.OVERFLOW_STOP);
     }
 
+    /** A strand begins or ceases to overflow. */
+    void overflowChanged() {
+        clock.holdUp(strands.isAllOverflowing());
+    }
+
     /** A winder may turn again. */
     void winderReady() {
         if (!overflowStopped || !strands.areWindersReady()) {

@@ -252,6 +252,11 @@ final class Strand {
         return spindle.isReady();
     }
 
+    /** All that passes the die is lost because the accumulator is full. */
+    boolean isOverflowing() {
+        return overflow != null;
+    }
+
     boolean isSlowing() {
         return slowing;
     }
@@ -325,7 +330,10 @@ final class Strand {
     }
 
     private void endOverflow() {
-        overflow = null;
+        if (overflow != null) {
+            overflow = null;
+            line.overflowChanged();
+        }
         if (slowing) {
             slowing = false;
             line.slowingChanged();
@@ -409,6 +417,7 @@ final class Strand {
             line.overflowStop();
         } else {
             overflow = cause;
+            line.overflowChanged();
         }
         if (world.log().isOn()) {
             world.tell(line.description().name(), "accumulator full", cause.label());

@@ -153,6 +153,18 @@ final class StrandGroup {
         return false;
     }
 
+    /** Whether every strand on product loses all of it to a full accumulator. */
+    boolean isAllOverflowing() {
+        boolean isAny = false;
+        for (Strand strand : strands) {
+            if (strand.isOnProduct() && !strand.isOverflowing()) {
+                return false;
+            }
+            isAny |= strand.isOverflowing();
+        }
+        return isAny;
+    }
+
     boolean isAnySlowing() {
         for (Strand strand : strands) {
             if (strand.isSlowing()) {
