@@ -16,8 +16,6 @@ import spoolyard.analysis.experiment.Interval;
  */
 record Candidate(
         String kind, String station, Interval sharePct, Interval solePct, Interval firstPct, Interval meanActiveMin) {
-    private static final double SHOWN_IN_HOURS_FROM_MIN = 120;
-
     /**
      * All that were ever active, the likeliest bottleneck first.
      *
@@ -47,17 +45,5 @@ record Candidate(
      */
     String name() {
         return kind.equals("dryer") ? kind + " " + station : station;
-    }
-
-    /**
-     * The mean active period for people, in minutes or hours.
-     *
-     * @param cell writes intervals
-     * @return for example {@code 10.4 h}
-     */
-    String shownMean(Cell cell) {
-        return meanActiveMin.mean() >= SHOWN_IN_HOURS_FROM_MIN
-                ? cell.mean(meanActiveMin.times(1 / 60.0), 1) + " h"
-                : cell.mean(meanActiveMin, 0) + " min";
     }
 }

@@ -73,7 +73,7 @@ record Loss(String label, double spools) {
             List<Loss> all = new ArrayList<>();
             add(all, FULL, nominalKgPerS * secondsIn(List.of(LineState.values())));
             IDLE.forEach(group -> add(all, group.label(), nominalKgPerS * secondsIn(group.states())));
-            add(all, "rate of the product", nominalKgPerS * productionS() - line.ratedKg());
+            add(all, "product rate", nominalKgPerS * productionS() - line.ratedKg());
             add(all, "reduced speed", line.slowedLossKg());
             add(all, "strand under repair", strandKg());
             scrapKg().forEach((cause, kg) -> add(all, SCRAP + cause.label(), kg));

@@ -7,7 +7,7 @@ import java.util.List;
 /** What the plant loses of its full rate, in spools, the largest first; the smallest together, so that nothing is missing. */
 final class LossList {
     private static final int INDENT = 13;
-    private static final int MOST = 9;
+    private static final int MOST = 6;
 
     private final RunReport report;
     private final Ink ink;

@@ -3,7 +3,6 @@ package spoolyard.analysis.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import spoolyard.core.plant.QualityRules;
 
 /**
@@ -66,7 +65,7 @@ public final class TextReport {
         lines.add(orders());
         lines.add(overflows());
         quality().ifPresent(lines::add);
-        lines.addAll(bottleneck());
+        lines.add(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");
         lines.addAll(tables(MOST_LINES - HEADING - lines.size()));
@@ -162,26 +161,20 @@ public final class TextReport {
         return Optional.of(headed("Gauge", found));
     }
 
-    private List<String> bottleneck() {
+    private String bottleneck() {
         List<Candidate> ranked = Candidate.ranked(report);
         if (ranked.isEmpty()) {
-            return List.of(headed("Bottleneck", "none: nothing was ever active"));
+            return headed("Bottleneck", "none: nothing was ever active");
         }
-        String next = ranked.stream()
-                .skip(1)
-                .limit(MOST_CANDIDATES - 1L)
-                .map(candidate -> name(candidate) + " " + cell.mean(candidate.sharePct(), 0) + " %")
-                .collect(Collectors.joining(", "));
         Candidate first = ranked.get(0);
-        return List.of(
-                headed(
-                        "Bottleneck",
-                        ink.strong(name(first)) + ", " + cell.text(first.sharePct(), 0) + " % of the time, alone "
-                                + cell.mean(first.solePct(), 0) + " %; " + first.shownMean(cell) + " at a stretch"),
-                headed(
-                        "",
-                        ink.faint("first in " + cell.mean(first.firstPct(), 0) + " % of runs; "
-                                + (next.isEmpty() ? "" : "next " + next + "; ") + METHOD)));
+        String told = cell.text(first.sharePct(), 0) + " % of the time, alone " + cell.mean(first.solePct(), 0) + " %";
+        String rest = "";
+        int room = MOST_COLUMNS - INDENT - name(first).length() - told.length() - METHOD.length() - 4;
+        for (Candidate next : ranked.subList(1, Math.min(MOST_CANDIDATES, ranked.size()))) {
+            String more = (rest.isEmpty() ? "; next " : ", ") + name(next) + " " + cell.mean(next.sharePct(), 0) + " %";
+            rest += rest.length() + more.length() <= room ? more : "";
+        }
+        return headed("Bottleneck", ink.strong(name(first)) + ", " + told + rest + "; " + ink.faint(METHOD));
     }
 
     private static String name(Candidate candidate) {

@@ -64,7 +64,7 @@ final class LossTest {
         assertThat(spools.get("not scheduled")).isEqualTo(72);
         assertThat(spools.get("no crew")).isEqualTo(36);
         assertThat(spools.get("down")).isEqualTo(54);
-        assertThat(spools.get("rate of the product")).isEqualTo(20);
+        assertThat(spools.get("product rate")).isEqualTo(20);
         assertThat(spools.get("reduced speed")).isEqualTo(10);
         assertThat(spools.get("strand under repair")).isEqualTo(10);
         assertThat(spools.get("still on the line")).isEqualTo(5);

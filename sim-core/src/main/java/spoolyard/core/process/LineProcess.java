@@ -358,8 +358,6 @@ final class LineProcess {
         strands.setClocks(making, kgPerS * speedShare);
     }
 
-    // ------------------------------------------------------------------ full accumulator
-
     /** An accumulator is full and the policy is to stop. */
     void overflowStop() {
         overflowStopped = true;
@@ -382,8 +380,6 @@ final class LineProcess {
         halt(ScrapCause.SHORT_SPOOL);
         decide();
     }
-
-    // ------------------------------------------------------------------ stoppages
 
     /** A strand has broken; the others go on. */
     void strandBroke(StrandRepair repair) {
