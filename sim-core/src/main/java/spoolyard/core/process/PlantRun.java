@@ -67,7 +67,8 @@ public final class PlantRun {
         this.desk = new CrewDesk(
                 world.engine(),
                 plant.crew(),
-                plant.lines().stream().map(Line::name).toList());
+                plant.lines().stream().map(Line::name).toList(),
+                world.active());
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
@@ -151,7 +152,8 @@ public final class PlantRun {
                 route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
                 flow.result(route.waiting(), route.inWork()),
-                route.quality());
+                route.quality(),
+                world.active().close(world.plant().horizonTicks()));
     }
 
     private List<RunResult.CrewResult> crewResults() {

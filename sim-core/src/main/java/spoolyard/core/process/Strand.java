@@ -21,7 +21,8 @@ final class Strand {
     private enum Feed {
         STOPPED,
         PRODUCT,
-        WASTE
+        WASTE,
+        STEP_WASTE
     }
 
     private enum Winding {
@@ -118,6 +119,12 @@ final class Strand {
         }
     }
 
+    /** All that passes the die is scrap, while the line goes through a step. */
+    void feedStepWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
+        feedWaste(kgPerS, kgPerMetre, cause);
+        feed = Feed.STEP_WASTE;
+    }
+
     /** All that passes the die is scrap. */
     void feedWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
         advance();
@@ -128,6 +135,11 @@ final class Strand {
         dieMPerS = kgPerS / kgPerM;
         wasteCause = cause;
         plan();
+    }
+
+    /** Goes on to run to waste, at another speed. */
+    void wasteAt(double kgPerS) {
+        feedWaste(kgPerS, kgPerM, wasteCause);
     }
 
     void stopFeed() {
@@ -240,6 +252,11 @@ final class Strand {
         return spindle.isReady();
     }
 
+    /** All that passes the die is lost because the accumulator is full. */
+    boolean isOverflowing() {
+        return overflow != null;
+    }
+
     boolean isSlowing() {
         return slowing;
     }
@@ -277,7 +294,9 @@ final class Strand {
 
     private void bookFeed(double fedM, double inM) {
         ledger.fed(fedM * kgPerM);
-        if (feed == Feed.WASTE) {
+        if (feed == Feed.STEP_WASTE) {
+            ledger.stepWaste(wasteCause, fedM * kgPerM);
+        } else if (feed == Feed.WASTE) {
             ledger.scrap(wasteCause, fedM * kgPerM);
         } else if (diverted) {
             ledger.scrap(ScrapCause.OUT_OF_TOLERANCE, fedM * kgPerM);
@@ -311,7 +330,10 @@ final class Strand {
     }
 
     private void endOverflow() {
-        overflow = null;
+        if (overflow != null) {
+            overflow = null;
+            line.overflowChanged();
+        }
         if (slowing) {
             slowing = false;
             line.slowingChanged();
@@ -395,6 +417,7 @@ final class Strand {
             line.overflowStop();
         } else {
             overflow = cause;
+            line.overflowChanged();
         }
         if (world.log().isOn()) {
             world.tell(line.description().name(), "accumulator full", cause.label());

@@ -67,10 +67,12 @@ final class StrandGroup {
         gauges.forEach(gauge -> gauge.makes(product));
     }
 
-    /** Product on all strands that are not being repaired. */
+    /** Product on all strands that are not being repaired; those run to waste at the same speed. */
     void feedProduct(double kgPerS, double kgPerM, double scrapShare) {
         for (Strand strand : strands) {
-            if (!isUnderRepair(strand)) {
+            if (isUnderRepair(strand)) {
+                strand.wasteAt(kgPerS / strands.size());
+            } else {
                 strand.feedProduct(kgPerS / strands.size() / kgPerM, scrapShare);
             }
         }
@@ -79,7 +81,7 @@ final class StrandGroup {
     void feedWaste(Step.Waste waste, double kgPerM) {
         for (Strand strand : strands) {
             if (waste.kgPerS() > 0) {
-                strand.feedWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
+                strand.feedStepWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
             } else {
                 strand.stopFeed();
             }
@@ -149,6 +151,18 @@ final class StrandGroup {
             }
         }
         return false;
+    }
+
+    /** Whether every strand on product loses all of it to a full accumulator. */
+    boolean isAllOverflowing() {
+        boolean isAny = false;
+        for (Strand strand : strands) {
+            if (strand.isOnProduct() && !strand.isOverflowing()) {
+                return false;
+            }
+            isAny |= strand.isOverflowing();
+        }
+        return isAny;
     }
 
     boolean isAnySlowing() {

@@ -1,5 +1,6 @@
 package spoolyard.core.process;
 
+import spoolyard.core.activity.ActivePeriods;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.random.Streams;
@@ -12,8 +13,13 @@ import spoolyard.core.record.EventLog;
  * @param engine the clock and calendar
  * @param streams random streams by name
  * @param log where to tell events
+ * @param active takes down when stations are active
  */
-record World(Plant plant, Engine engine, Streams streams, EventLog log) {
+record World(Plant plant, Engine engine, Streams streams, EventLog log, ActivePeriods active) {
+    World(Plant plant, Engine engine, Streams streams, EventLog log) {
+        this(plant, engine, streams, log, new ActivePeriods());
+    }
+
     long now() {
         return engine.now();
     }
