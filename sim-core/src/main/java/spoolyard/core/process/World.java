@@ -4,6 +4,7 @@ import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
+import spoolyard.core.record.SwapLog;
 
 /**
  * What every part of a run shares.
@@ -12,8 +13,9 @@ import spoolyard.core.record.EventLog;
  * @param engine the clock and calendar
  * @param streams random streams by name
  * @param log where to tell events
+ * @param swaps where to tell spool changes
  */
-record World(Plant plant, Engine engine, Streams streams, EventLog log) {
+record World(Plant plant, Engine engine, Streams streams, EventLog log, SwapLog swaps) {
     long now() {
         return engine.now();
     }
