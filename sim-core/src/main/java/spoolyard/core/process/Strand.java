@@ -234,8 +234,8 @@ final class Strand {
 
     /** The work begins that lets the winder turn. */
     void workBegins() {
-        advance();
-        change.workBegins(last, levelM, inflowMPerS());
+        double sinceS = Ticks.toSeconds(world.now() - last);
+        change.workBegins(world.now(), levelM + inflowMPerS() * sinceS, inflowMPerS());
     }
 
     /** The person has left the swap unfinished. */
