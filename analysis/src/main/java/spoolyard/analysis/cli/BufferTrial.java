@@ -3,11 +3,9 @@ package spoolyard.analysis.cli;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import spoolyard.analysis.buffer.Loss;
 import spoolyard.analysis.buffer.LossTrial;
-import spoolyard.analysis.experiment.Experiment;
+import spoolyard.analysis.experiment.CommonNumbers;
 import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.experiment.Replicator;
 import spoolyard.core.plant.Plant;
@@ -18,26 +16,29 @@ import spoolyard.scenarios.fault.ScenarioException;
 final class BufferTrial implements LossTrial {
     private final Simulator simulator;
     private final long seed;
-    private final int threads;
     private final Progress progress;
-    private final int line;
-    private final Map<Double, Plant> plants = new TreeMap<>();
+    private final CommonNumbers<Loss> runs;
+    private final List<Double> capacities = new ArrayList<>();
+    private final List<Plant> plants = new ArrayList<>();
+    private final List<Replicator> replicators = new ArrayList<>();
 
     /**
      * Prepares to run.
      *
      * @param simulator makes the replications
      * @param seed master seed
+     * @param line place of the line among those of the plant
      * @param threads replications at once
      * @param progress hears of each replication
-     * @param line place of the line among those of the plant
      */
-    BufferTrial(Simulator simulator, long seed, int threads, Progress progress, int line) {
+    BufferTrial(Simulator simulator, long seed, int line, int threads, Progress progress) {
         this.simulator = simulator;
         this.seed = seed;
-        this.threads = threads;
         this.progress = progress;
-        this.line = line;
+        this.runs = new CommonNumbers<>(
+                (plant, replication) -> Loss.of(
+                        plants.get(plant), line, replicators.get(plant).replicate(replication)),
+                threads);
     }
 
     /**
@@ -49,21 +50,21 @@ final class BufferTrial implements LossTrial {
      * @throws ScenarioException if one is out of its range
      */
     void read(ScenarioArgument scenario, String lineName, List<Double> capacitiesM) throws ScenarioException {
+        String pointer = "/lines/" + lineName.replace("~", "~0").replace("/", "~1") + "/accumulator=";
         for (double capacityM : capacitiesM) {
             String metres = BigDecimal.valueOf(capacityM).toPlainString();
-            String name = lineName.replace("~", "~0").replace("/", "~1");
-            plants.put(
-                    capacityM,
-                    scenario.readWith(List.of("/lines/" + name + "/accumulator=" + metres + " m"))
-                            .plant());
+            Plant plant =
+                    scenario.readWith(List.of(pointer + metres + " m")).plant();
+            capacities.add(capacityM);
+            plants.add(plant);
+            replicators.add(simulator.of(plant, seed, EventLog.SILENT));
         }
     }
 
     @Override
     public List<Loss> observe(double capacityM, int first, int count) {
-        Plant plant = plants.get(capacityM);
-        Replicator replicator = simulator.of(plant, seed, EventLog.SILENT);
-        return new ArrayList<>(new Experiment(number -> replicator.replicate(first + number), count, threads)
-                .run(run -> Loss.of(plant, line, run), progress));
+        return runs.run(List.of(capacities.indexOf(capacityM)), first, count, progress).stream()
+                .map(alone -> alone.get(0))
+                .toList();
     }
 }
