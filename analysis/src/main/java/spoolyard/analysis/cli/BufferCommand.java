@@ -19,7 +19,6 @@ import spoolyard.analysis.buffer.LossMeasure;
 import spoolyard.analysis.buffer.LossTarget;
 import spoolyard.analysis.buffer.SearchPlan;
 import spoolyard.analysis.buffer.SeenLosses;
-import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.report.BufferChart;
 import spoolyard.analysis.report.BufferFiles;
 import spoolyard.analysis.report.BufferReport;
@@ -59,7 +58,6 @@ import spoolyard.scenarios.fault.ScenarioException;
 final class BufferCommand implements Callable<Integer> {
     private static final int FIRST_LOOK = 10;
     private static final int MOST_REPLICATIONS = 100_000;
-    private static final int MOST_THREADS = 1024;
     private static final int MOST_POINTS = 13;
 
     private final Console console;
@@ -91,12 +89,8 @@ final class BufferCommand implements Callable<Integer> {
             description = "Confidence in the answer, %%. Default: ${DEFAULT-VALUE}.")
     private double confidencePct;
 
-    @Option(
-            names = "--replications",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "Replications at each point of the curve. Default: ${DEFAULT-VALUE}.")
-    private int replications;
+    @Mixin
+    private ExperimentOptions experiment;
 
     @Option(
             names = "--most",
@@ -104,19 +98,6 @@ final class BufferCommand implements Callable<Integer> {
             defaultValue = "160",
             description = "Replications at most at a capacity that the search tests. Default: ${DEFAULT-VALUE}.")
     private int most;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Master seed, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "Replications at once; does not change the results. Default: one for each core.")
-    private Integer threads;
 
     @Option(
             names = "--out",
@@ -135,9 +116,8 @@ final class BufferCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        Requirements.range("--replications", replications, 2, MOST_REPLICATIONS);
+        experiment.check(2);
         Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
-        Requirements.range("--threads", threads(), 1, MOST_THREADS);
         Requirements.require(
                 confidencePct >= 50 && confidencePct < 100,
                 "--confidence = " + confidencePct,
@@ -148,10 +128,10 @@ final class BufferCommand implements Callable<Integer> {
         SearchPlan plan = new SearchPlan(capacities.of(line), confidencePct / 100, FIRST_LOOK, most);
         ResultsFolder folder = ResultsFolder.at(out());
         BufferReport report = report(read, line, plan, wanted);
-        new BufferText(report, console.ink()).lines().forEach(console.out()::println);
+        print(new BufferText(report, console.ink()).lines());
         failIfNoneMeets(report);
         folder.replaceWith(new BufferFiles(report, pictures(report)));
-        console.out().println("Results in " + out());
+        print(List.of("Results in " + out()));
         return ExitCode.OK;
     }
 
@@ -169,26 +149,29 @@ final class BufferCommand implements Callable<Integer> {
     }
 
     private BufferReport report(Scenario read, Line line, SearchPlan plan, Optional<LossTarget> wanted)
-            throws ScenarioException {
+            throws ScenarioException, InputException {
         Plant plant = read.plant();
         TreeSet<Double> shown = new TreeSet<>(Capacities.thinned(plan.capacitiesM(), MOST_POINTS));
         shown.add(line.accumulator().capacityM());
-        Progress progress = ProgressBar.on(console);
         BufferTrial trial = new BufferTrial(
-                simulator, seed, threads(), progress, plant.lines().indexOf(line));
+                simulator,
+                experiment.seed(),
+                plant.lines().indexOf(line),
+                experiment.threads(),
+                experiment.progress(console));
         trial.read(scenario, lineName, plan.capacitiesM());
         trial.read(scenario, lineName, List.copyOf(shown));
         SeenLosses losses = new SeenLosses(trial);
         Optional<Finding> finding = wanted.map(target -> new CapacitySearch(plan, target, losses).run());
         finding.ifPresent(found -> found.meetsM().ifPresent(shown::add));
-        CapacityCurve curve = CapacityCurve.of(shown, losses, replications);
+        CapacityCurve curve = CapacityCurve.of(shown, losses, experiment.replications());
         Provenance provenance = new Provenance(
                 Version.number(),
                 scenario.name(),
                 read.info().contentHash(),
                 read.info().sets(),
-                seed);
-        return new BufferReport(provenance, plant, line, curve, finding, replications);
+                experiment.seed());
+        return new BufferReport(provenance, plant, line, curve, finding, experiment.replications());
     }
 
     private void failIfNoneMeets(BufferReport report) throws InputException {
@@ -212,8 +195,10 @@ final class BufferCommand implements Callable<Integer> {
         return png.length == 0 ? Map.of() : Map.of(BufferChart.FILE, png);
     }
 
-    private int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    private void print(List<String> lines) {
+        if (!experiment.isQuiet()) {
+            lines.forEach(console.out()::println);
+        }
     }
 
     private Path out() {

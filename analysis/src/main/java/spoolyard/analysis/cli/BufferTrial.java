@@ -36,8 +36,8 @@ final class BufferTrial implements LossTrial {
         this.seed = seed;
         this.progress = progress;
         this.runs = new CommonNumbers<>(
-                (plant, replication) -> Loss.of(
-                        plants.get(plant), line, replicators.get(plant).replicate(replication)),
+                (plant, replication) ->
+                        Loss.of(plants.get(plant), line, replicators.get(plant).replicate(replication)),
                 threads);
     }
 
@@ -53,8 +53,7 @@ final class BufferTrial implements LossTrial {
         String pointer = "/lines/" + lineName.replace("~", "~0").replace("/", "~1") + "/accumulator=";
         for (double capacityM : capacitiesM) {
             String metres = BigDecimal.valueOf(capacityM).toPlainString();
-            Plant plant =
-                    scenario.readWith(List.of(pointer + metres + " m")).plant();
+            Plant plant = scenario.readWith(List.of(pointer + metres + " m")).plant();
             capacities.add(capacityM);
             plants.add(plant);
             replicators.add(simulator.of(plant, seed, EventLog.SILENT));

@@ -13,12 +13,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.analysis.buffer.CapacityCurve;
@@ -34,6 +36,7 @@ public final class BufferChart {
     private static final int PANEL_WIDTH = ChartLook.WIDTH / 2;
     private static final int PANEL_HEIGHT = 440;
     private static final int HEADING = 56;
+    private static final int FINE = 100;
     private static final float THICK = 2.6f;
     private static final float THIN = 1.6f;
 
@@ -91,6 +94,8 @@ public final class BufferChart {
         chart.getStyler().setChartTitlePadding(6);
         chart.getStyler().setYAxisTitleVisible(false);
         chart.getStyler().setYAxisMin(0.0);
+        chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
+        chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
         List<CapacityCurve.Point> points = report.curve().points();
         List<Double> x = points.stream().map(CapacityCurve.Point::capacityM).toList();
         List<Interval> losses =
@@ -98,7 +103,7 @@ public final class BufferChart {
         band(chart, x, losses);
         line(chart, "simulated", x, losses.stream().map(Interval::mean).toList(), Palette.PETROL, THICK);
         if (measure == LossMeasure.OVERFLOW) {
-            dedicated(chart, x);
+            dedicated(chart, x.get(0), x.get(x.size() - 1));
         }
         report.finding()
                 .filter(found -> found.target().measure() == measure)
@@ -127,7 +132,10 @@ public final class BufferChart {
         return Stream.concat(there.stream(), reversed.stream()).toList();
     }
 
-    private void dedicated(XYChart chart, List<Double> x) {
+    private void dedicated(XYChart chart, double firstM, double lastM) {
+        List<Double> x = IntStream.rangeClosed(0, FINE)
+                .mapToObj(i -> firstM + i * (lastM - firstM) / FINE)
+                .toList();
         List<Double> pct = x.stream().map(report.operator()::overflowPct).toList();
         if (pct.stream().noneMatch(value -> value.isNaN())) {
             line(chart, "dedicated operator", x, pct, Palette.MUSTARD, THIN);

@@ -1,6 +1,6 @@
 package spoolyard.analysis.report;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -47,10 +47,7 @@ public final class BufferFiles implements ResultsFolder.Filling {
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
             Files.write(folder.resolve(picture.getKey()), picture.getValue());
         }
-        ObjectMapper mapper = new ObjectMapper();
-        Files.writeString(
-                folder.resolve(ResultsFiles.SUMMARY),
-                mapper.writerWithDefaultPrettyPrinter().writeValueAsString(summary(mapper)) + "\n");
+        Files.writeString(folder.resolve(ResultsFiles.SUMMARY), JsonText.written(summary()));
     }
 
     private List<List<String>> curve() {
@@ -96,8 +93,8 @@ public final class BufferFiles implements ResultsFolder.Filling {
         return rows;
     }
 
-    private ObjectNode summary(ObjectMapper mapper) {
-        ObjectNode root = mapper.createObjectNode();
+    private ObjectNode summary() {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
         Provenance from = report.provenance();
         root.put("format", FORMAT);
         root.put("version", from.version());
@@ -106,11 +103,11 @@ public final class BufferFiles implements ResultsFolder.Filling {
         from.settings().forEach(root.putArray("settings")::add);
         root.put("master_seed", from.masterSeed());
         root.put("line", report.line().name());
-        root.put("capacity_now_m", report.line().accumulator().capacityM());
+        root.set("capacity_now_m", JsonText.number(report.line().accumulator().capacityM()));
         report.finding().ifPresent(finding -> answer(root.putObject("answer"), finding));
         ObjectNode knees = root.putObject("knee_m");
         for (LossMeasure measure : report.measures()) {
-            report.curve().kneeM(measure).ifPresent(kneeM -> knees.put(measure.word(), kneeM));
+            report.curve().kneeM(measure).ifPresent(kneeM -> knees.set(measure.word(), JsonText.number(kneeM)));
         }
         names().forEach(root.putArray("files")::add);
         return root;
@@ -118,12 +115,12 @@ public final class BufferFiles implements ResultsFolder.Filling {
 
     private static void answer(ObjectNode node, Finding finding) {
         node.put("measure", finding.target().measure().column());
-        node.put("at_most", finding.target().atMost());
-        node.put("level", finding.plan().level());
+        node.set("at_most", JsonText.number(finding.target().atMost()));
+        node.set("level", JsonText.number(finding.plan().level()));
         node.put("kind", finding.answer().name().toLowerCase(Locale.ROOT));
         node.put("sentence", new BufferAnswer(finding).text());
-        finding.meetsM().ifPresent(capacityM -> node.put("smallest_that_meets_m", capacityM));
-        finding.missesM().ifPresent(capacityM -> node.put("largest_that_misses_m", capacityM));
+        finding.meetsM().ifPresent(capacityM -> node.set("smallest_that_meets_m", JsonText.number(capacityM)));
+        finding.missesM().ifPresent(capacityM -> node.set("largest_that_misses_m", JsonText.number(capacityM)));
     }
 
     private List<String> names() {

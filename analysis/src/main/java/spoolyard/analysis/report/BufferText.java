@@ -1,7 +1,10 @@
 package spoolyard.analysis.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
@@ -13,8 +16,10 @@ public final class BufferText {
     private static final int HEAD = 13;
     private static final int CAPACITY = 10;
     private static final int MEAN = 9;
-    private static final int HALF_WIDTH = 8;
+    private static final int HALF_WIDTH = 7;
     private static final int CAUSE = 10;
+    private static final int DEDICATED = 12;
+    private static final Map<OverflowCause, String> CAUSES = causes();
 
     private final BufferReport report;
     private final Ink ink;
@@ -115,12 +120,12 @@ public final class BufferText {
             heading.append(Cell.left(Cell.right(measure.word(), MEAN), MEAN + HALF_WIDTH));
             units.append(Cell.left(Cell.right(unit, MEAN), MEAN + HALF_WIDTH));
         }
-        for (String word : List.of("no crew", "too slow", "carried", "rack")) {
-            heading.append(Cell.right(word, CAUSE));
+        heading.append(Cell.right("dedicated", DEDICATED));
+        units.append(Cell.right("operator %", DEDICATED));
+        for (OverflowCause cause : seenCauses()) {
+            heading.append(Cell.right(CAUSES.get(cause), CAUSE));
             units.append(Cell.right("%", CAUSE));
         }
-        heading.append("  dedicated");
-        units.append("  operator %");
         lines.add(ink.strong(heading.toString()));
         lines.add(ink.faint(units.toString()));
         report.curve().points().forEach(point -> lines.add(row(point)));
@@ -132,19 +137,31 @@ public final class BufferText {
         StringBuilder row =
                 new StringBuilder(Cell.left(Figures.cell(point.capacityM()) + (isPresent ? " now" : ""), CAPACITY));
         for (LossMeasure measure : report.measures()) {
-            int decimals = measure == LossMeasure.OVERFLOW ? 2 : 1;
-            row.append(cell.aligned(point.losses().get(measure), decimals, MEAN, HALF_WIDTH));
-        }
-        for (OverflowCause cause : List.of(
-                OverflowCause.NO_CREW,
-                OverflowCause.SWAP_TOO_SLOW,
-                OverflowCause.CARRIED_OVER,
-                OverflowCause.RACK_FULL)) {
-            row.append(Cell.right(Figures.shown(point.pctOfSwaps().get(cause), 2), CAUSE));
+            row.append(cell.aligned(point.losses().get(measure), 2, MEAN, HALF_WIDTH));
         }
         double dedicated = report.operator().overflowPct(point.capacityM());
-        row.append(Cell.right(Double.isNaN(dedicated) ? ink.none() : Figures.shown(dedicated, 2), 12));
+        row.append(Cell.right(Double.isNaN(dedicated) ? ink.none() : Figures.shown(dedicated, 2), DEDICATED));
+        for (OverflowCause cause : seenCauses()) {
+            row.append(Cell.right(Figures.shown(point.pctOfSwaps().get(cause), 2), CAUSE));
+        }
         return row.toString().stripTrailing();
+    }
+
+    /** Causes that any overflow of the curve has. */
+    private List<OverflowCause> seenCauses() {
+        return CAUSES.keySet().stream()
+                .filter(cause -> report.curve().points().stream()
+                        .anyMatch(point -> point.pctOfSwaps().get(cause) > 0))
+                .toList();
+    }
+
+    private static Map<OverflowCause, String> causes() {
+        Map<OverflowCause, String> words = new EnumMap<>(OverflowCause.class);
+        words.put(OverflowCause.NO_CREW, "no crew");
+        words.put(OverflowCause.SWAP_TOO_SLOW, "too slow");
+        words.put(OverflowCause.RACK_FULL, "rack full");
+        words.put(OverflowCause.CARRIED_OVER, "carried");
+        return Collections.unmodifiableMap(words);
     }
 
     private static int decimals(double value) {

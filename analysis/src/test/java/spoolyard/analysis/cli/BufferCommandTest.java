@@ -30,8 +30,8 @@ final class BufferCommandTest {
         assertThat(called.err()).isEmpty();
         assertThat(called.code()).isZero();
         assertThat(called.out()).contains("80 m is the smallest capacity that meets it.", "75 m misses it:");
-        assertThat(called.out().lines()).allMatch(line -> line.length() <= 140);
-        assertThat(Files.readString(folder.resolve("out/summary.json"))).contains("\"smallest_that_meets_m\" : 80.0");
+        assertThat(called.out().lines()).allMatch(line -> line.length() <= 120);
+        assertThat(Files.readString(folder.resolve("out/summary.json"))).contains("\"smallest_that_meets_m\" : 80");
         assertThat(Files.readString(folder.resolve("out/search.csv")))
                 .contains("75,misses,")
                 .contains("80,meets,");
