@@ -54,6 +54,16 @@ class ConservationProperties {
                                 .mapToLong(LineResult::goodSpools)
                                 .sum());
         assertLossesAreScrap(result);
+        result.quality().approvals().forEach(ConservationProperties::assertHeldSpoolsAddUp);
+    }
+
+    /** Held spools are released, refused, or not yet judged. */
+    private static void assertHeldSpoolsAddUp(QualityResult.ApprovalResult approvals) {
+        assertThat(approvals.released()).isBetween(0L, approvals.held());
+        assertThat(approvals.refused()).isBetween(0L, approvals.judged());
+        if (approvals.refused() == 0) {
+            assertThat(approvals.scrapped()).isZero();
+        }
     }
 
     private static long lossesOfLines(RunResult result) {
