@@ -363,13 +363,16 @@ final class LineProcess {
         strands.setClocks(making, kgPerS * speedShare);
     }
 
-    // ------------------------------------------------------------------ full accumulator
-
     /** An accumulator is full and the policy is to stop. */
     void overflowStop() {
         overflowStopped = true;
         stopMaking();
         clock.enter(LineState.OVERFLOW_STOP);
+    }
+
+    /** A strand begins or ceases to overflow. */
+    void overflowChanged() {
+        clock.holdUp(strands.isAllOverflowing());
     }
 
     /** A winder may turn again. */
@@ -382,8 +385,6 @@ final class LineProcess {
         halt(ScrapCause.SHORT_SPOOL);
         decide();
     }
-
-    // ------------------------------------------------------------------ stoppages
 
     /** A strand has broken; the others go on. */
     void strandBroke(StrandRepair repair) {

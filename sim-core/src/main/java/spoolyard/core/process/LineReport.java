@@ -43,7 +43,7 @@ final class LineReport {
                 ledger.swapWaits == 0 ? 0 : Ticks.toSeconds(ledger.swapWaitTicks) / ledger.swapWaits,
                 Ticks.toSeconds(ledger.longestSwapWaitTicks),
                 stoppages(line.stoppageClocks()),
-                states.activePeriods(),
+                ledger.stepWasteByCause(),
                 ledger.gauge.result(),
                 use(line));
     }
