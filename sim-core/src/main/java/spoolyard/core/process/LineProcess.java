@@ -276,6 +276,9 @@ final class LineProcess {
         if (making) {
             halt(ScrapCause.REFUSED_COLOUR);
             decide();
+        } else {
+            strands.cut(ScrapCause.REFUSED_COLOUR);
+            onStrands = Optional.empty();
         }
     }
 

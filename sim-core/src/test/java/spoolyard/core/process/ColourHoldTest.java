@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import spoolyard.core.plant.ChangeoverRules;
@@ -13,6 +14,7 @@ import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
+import spoolyard.core.plant.Stoppage;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineState;
@@ -156,6 +158,39 @@ class ColourHoldTest {
         assertThat(approvals(result).scrapped()).isEqualTo(4);
         assertThat(result.lines().get(0).scrapKg().get(ScrapCause.REFUSED_COLOUR))
                 .isCloseTo(4.5, within(1e-5));
+    }
+
+    /**
+     * A stop that keeps the spool in progress, from 1500 s (1100 s made) to 2100 s: refused at 1900 s, two spools held and 0.5 kg
+     * on the strand are scrap; then 1 kg of purge to 2300 s.
+     */
+    @Test
+    void aRefusalDuringAStopScrapsTheSpoolInProgress() {
+        PlantSketch sketch = sketch(Meanwhile.HOLD, 0.4);
+        sketch.hours = 2800 / 3600.0;
+        sketch.stoppages.add(new Stoppage(
+                "tangle",
+                Stoppage.Scope.STATION,
+                Stoppage.Clock.RUNNING_TIME,
+                new Law.Fixed(1100),
+                new Law.Fixed(600),
+                CrewNeed.NOBODY,
+                Stoppage.Effect.STOPS,
+                Stoppage.Restart.NONE,
+                Optional.empty(),
+                false,
+                false));
+
+        RunResult result = LongStream.rangeClosed(1, 200)
+                .mapToObj(seed -> run(sketch, seed))
+                .filter(each -> approvals(each).refused() == 1)
+                .findFirst()
+                .orElseThrow();
+
+        LineResult line = result.lines().get(0);
+        assertThat(line.scrapKg().get(ScrapCause.REFUSED_COLOUR)).isCloseTo(2.5, within(1e-5));
+        assertThat(line.stateS().get(LineState.PURGING)).isCloseTo(400 + 200, within(1e-6));
+        assertThat(line.swaps()).isEqualTo(3 + 2 + 2);
     }
 
     /** A rack of two: the third black spool, full at 1600 s, stays on the winder until the colour is approved at 1900 s. */
