@@ -63,7 +63,7 @@ public final class TextReport {
         lines.add(effectiveness());
         lines.addAll(new LossList(report, ink).lines());
         lines.add(orders());
-        lines.add(overflows());
+        lines.addAll(overflows());
         quality().ifPresent(lines::add);
         lines.add(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
@@ -111,14 +111,14 @@ public final class TextReport {
                         + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1));
     }
 
-    private String overflows() {
+    private List<String> overflows() {
         String causes = "no crew " + cell.mean(report.plant(PlantSheet.NO_CREW), 2)
                 + ", swap too slow " + cell.mean(report.plant(PlantSheet.TOO_SLOW), 2)
+                + ", level carried over " + cell.mean(report.plant(PlantSheet.CARRIED_OVER), 2)
                 + ", rack full " + cell.mean(report.plant(PlantSheet.RACK_FULL), 2);
-        return headed(
-                "Overflow",
-                ink.strong(cell.text(report.plant(PlantSheet.OVERFLOW), 2) + " %") + " of "
-                        + cell.mean(report.plant(PlantSheet.SWAPS), 0) + " spool swaps: " + causes);
+        String share = ink.strong(cell.text(report.plant(PlantSheet.OVERFLOW), 2) + " %") + " of "
+                + cell.mean(report.plant(PlantSheet.SWAPS), 0) + " spool swaps:";
+        return List.of(headed("Overflow", share), " ".repeat(INDENT) + causes);
     }
 
     private String orders() {

@@ -109,7 +109,7 @@ public final class PlausibleRuns implements Replicator {
                 ratedKg,
                 swaps,
                 overflows(swaps),
-                Map.of(OverflowCause.NO_CREW, 55.0, OverflowCause.SWAP_TOO_SLOW, 12.0, OverflowCause.RACK_FULL, 0.0),
+                overflowM(),
                 slowedLossKg,
                 0,
                 60,
@@ -148,7 +148,21 @@ public final class PlausibleRuns implements Replicator {
                 OverflowCause.SWAP_TOO_SLOW,
                 swaps / 200,
                 OverflowCause.RACK_FULL,
-                0L);
+                0L,
+                OverflowCause.CARRIED_OVER,
+                swaps / 300);
+    }
+
+    private static Map<OverflowCause, Double> overflowM() {
+        return Map.of(
+                OverflowCause.NO_CREW,
+                55.0,
+                OverflowCause.SWAP_TOO_SLOW,
+                12.0,
+                OverflowCause.RACK_FULL,
+                0.0,
+                OverflowCause.CARRIED_OVER,
+                8.0);
     }
 
     private static Map<ScrapCause, Double> scrap(long spools, SplittableRandom random) {

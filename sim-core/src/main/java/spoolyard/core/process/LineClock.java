@@ -26,7 +26,7 @@ final class LineClock {
         this.world = world;
         this.ledger = ledger;
         this.line = line;
-        this.heat = new HeatLedger(world, line.runningAtStart());
+        this.heat = new HeatLedger(world, line);
         this.activity = world.active().add(Activity.Kind.LINE, line.name());
         this.drying = line.supply().isPresent() ? world.active().add(Activity.Kind.DRYER, line.name()) : NONE;
         line.onLineNow().ifPresent(this::turnTo);

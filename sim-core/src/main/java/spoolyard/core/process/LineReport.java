@@ -51,7 +51,13 @@ final class LineReport {
     private static LineUse use(LineProcess line) {
         HeatLedger heat = line.clock().heat();
         MaterialLedger materials = line.ledger().materials;
-        return new LineUse(heat.heatUps(), heat.periods(), heat.standbyS(), materials.uses(), materials.compoundKg());
+        return new LineUse(
+                heat.heatUps(),
+                heat.periods(),
+                heat.standbyS(),
+                materials.uses(),
+                materials.compoundKg(),
+                heat.heaters());
     }
 
     /** One row a cause, the strands of a line added up. */

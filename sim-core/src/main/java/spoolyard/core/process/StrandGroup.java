@@ -27,13 +27,14 @@ final class StrandGroup {
         Line line = process.description();
         this.freshlyThreaded = new boolean[line.strands()];
         for (int number = 1; number <= line.strands(); number++) {
-            add("line " + line.name() + " / strand " + number);
+            add(number);
         }
     }
 
-    private void add(String name) {
+    private void add(int number) {
         Line line = process.description();
-        Strand strand = new Strand(world, process, process.ledger(), name);
+        String name = Strand.nameOf(line, number);
+        Strand strand = new Strand(world, process, process.ledger(), number);
         AbstractSpindle spindle = line.winder() instanceof Winder.Manual
                 ? new ManualSpindle(world, floor.desk(), floor.rack(), process, strand, name)
                 : new TwoPositionSpindle(world, floor.desk(), floor.rack(), process, strand, name);
