@@ -14,6 +14,7 @@ import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
@@ -104,7 +105,7 @@ final class PlantedPlants {
 
     private Line line() {
         StartStop startStop = new StartStop(
-                Law.ZERO, Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, EndOfPeriod.SHUT_DOWN, 0, CrewNeed.NOBODY);
+                new HeatUp.Timed(Law.ZERO), Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, EndOfPeriod.SHUT_DOWN, 0, CrewNeed.NOBODY);
         double finishS = 3600 / capacity("operator") - SWAP_S;
         Winder winder = new Winder.Manual(400 / 60.0, new Law.Fixed(SWAP_S), time(finishS), OPERATOR);
         return new Line(
