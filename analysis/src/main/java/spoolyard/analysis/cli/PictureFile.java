@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.function.Supplier;
 
@@ -42,15 +41,7 @@ final class PictureFile {
         if (bytes.length == 0) {
             return false;
         }
-        Path whole = file.toAbsolutePath();
-        Files.createDirectories(whole.getParent());
-        Path partial = Files.createTempFile(whole.getParent(), ".", ".partial");
-        try {
-            Files.write(partial, bytes);
-            Files.move(partial, whole, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(partial);
-        }
+        WholeFile.write(file, bytes);
         return true;
     }
 }

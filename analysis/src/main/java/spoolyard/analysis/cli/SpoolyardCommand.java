@@ -50,6 +50,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new ShiftsCommand(console));
+        line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
