@@ -20,6 +20,9 @@ import spoolyard.scenarios.check.PurgeBasis;
 public record PurgeTableText(PurgeMatrix matrix, PurgeUnit unit) {
     private static final int MOST_CHARACTERS = 100;
     private static final int NAME = 6;
+    private static final List<String> LEGEND = List.of(
+            "m measured; ' by the shade-class formula; ? unknown",
+            "* extrapolated: beyond the measured colours, hold-ups or polymers; docs/purge.md");
 
     /**
      * The table under its heading.
@@ -39,7 +42,7 @@ public record PurgeTableText(PurgeMatrix matrix, PurgeUnit unit) {
             lines.addAll(block(columns.subList(from, to), ink));
         }
         lines.add("");
-        lines.add(ink.faint(footnote()));
+        LEGEND.forEach(line -> lines.add(ink.faint(line)));
         lines.add("");
         return lines;
     }
@@ -108,11 +111,6 @@ public record PurgeTableText(PurgeMatrix matrix, PurgeUnit unit) {
             case EXTRAPOLATED -> "*";
             case FORMULA -> "'";
         };
-    }
-
-    private String footnote() {
-        return "m measured, * extrapolated: beyond the measured colours, hold-ups or polymers, ' by shade-class formula,"
-                + " ? unknown";
     }
 
     private int width() {

@@ -93,7 +93,7 @@ final class PurgeCommandTest {
         assertThat(called.err()).isEmpty();
         assertThat(called.out())
                 .contains("Calibration on 10 measured changeovers", "  volume           1.", "95 % interval")
-                .contains("changeovers.csv:10         L7 PLA RED to YEL")
+                .contains("changeovers.csv:10      L7 PLA RED to YEL")
                 .contains("  mixing_exponent: 0.");
         assertThat(called.out().lines()).allMatch(line -> line.length() <= 110);
     }

@@ -65,7 +65,7 @@ class PurgeSurveyTest {
         assertThat(matrix.correlationWithLightness()).isLessThan(-0.85);
         assertThat(matrix.colours())
                 .extracting(Colour::code)
-                .startsWith("NAT", "WHT")
+                .startsWith("NAT", "IVR", "WHT")
                 .endsWith("BLK");
     }
 
