@@ -3,9 +3,12 @@ package spoolyard.analysis.purge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spoolyard.core.colour.Saunderson;
+import spoolyard.core.colour.Viewing;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.purge.PurgeModel;
+import spoolyard.core.washout.PlugAndTank;
 import spoolyard.scenarios.check.LoggedPurge;
 import spoolyard.scenarios.check.PurgeBasis;
 import spoolyard.scenarios.check.PurgeInputs;
@@ -22,6 +25,15 @@ import spoolyard.scenarios.check.PurgeInputs;
 public record Calibration(PurgeModel model, List<Used> used, List<NotUsed> notUsed, LeastSquares fit) {
     /** Fewest measured rows for two parameters and an idea of how well they fit. */
     public static final int FEWEST = 5;
+
+    /** Where to begin for a plant that has no estimate yet: what {@link #USUAL_KEYS} says, and the format's own values. */
+    public static final PurgeInputs.Estimate USUAL = new PurgeInputs.Estimate(
+            new PurgeModel(new PurgeModel.Looks(Viewing.D65_10, Saunderson.NONE, 1), new PlugAndTank(0.4), 1, 1, 0.002),
+            List.of());
+
+    /** The keys of {@link #USUAL} that a scenario must have. */
+    public static final List<String> USUAL_KEYS =
+            List.of("measured_under: D65 10\u00b0", "washout: {plug_share: 40 %}");
 
     /** Copies the lists. */
     public Calibration {

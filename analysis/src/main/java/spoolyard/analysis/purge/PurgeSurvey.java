@@ -18,7 +18,6 @@ import spoolyard.scenarios.check.PurgeInputs;
 
 /** The purges of a plant, as its runs use them, with what each rests on. Not for several threads. */
 public final class PurgeSurvey {
-    private final Plant plant;
     private final PurgeInputs inputs;
     private final PurgeTable table;
     private final Optional<Estimates> estimates;
@@ -31,7 +30,6 @@ public final class PurgeSurvey {
      * @param inputs its colours, rows of its changeovers file, its estimate
      */
     public PurgeSurvey(Plant plant, PurgeInputs inputs) {
-        this.plant = plant;
         this.inputs = inputs;
         this.table = new PurgeTable(plant.changeovers());
         this.estimates = inputs.estimate().map(estimate -> Estimates.of(inputs, estimate));
@@ -127,14 +125,5 @@ public final class PurgeSurvey {
     /** The order in which rows win: line and polymer, line, polymer, neither. */
     private static int nearness(MeasuredPurge row) {
         return (row.line().equals("*") ? 0 : 2) + (row.polymer().equals("*") ? 0 : 1);
-    }
-
-    /**
-     * The plant.
-     *
-     * @return as given
-     */
-    public Plant plant() {
-        return plant;
     }
 }

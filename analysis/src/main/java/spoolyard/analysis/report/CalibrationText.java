@@ -11,8 +11,9 @@ import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
  * A calibration of the purge estimate for people: what was found, how sure, and which rows do not fit. Immutable.
  *
  * @param calibration the calibration
+ * @param isAssumed whether the plant has no estimate, so that {@link Calibration#USUAL} was taken
  */
-public record CalibrationText(Calibration calibration) {
+public record CalibrationText(Calibration calibration, boolean isAssumed) {
     private static final double CONFIDENCE = 0.95;
     private static final double STRONG_CORRELATION = 0.95;
     private static final int ROW = 24;
@@ -111,9 +112,14 @@ public record CalibrationText(Calibration calibration) {
     }
 
     private List<String> toCopy() {
-        return List.of(
-                "To use it, in changeover of plant.yaml, under purge_estimate:",
-                "  volume: " + Figures.shown(calibration.volumeHoldUps(), 3),
-                "  mixing_exponent: " + Figures.shown(calibration.mixingExponent(), 3));
+        List<String> lines = new ArrayList<>();
+        lines.add("To use it, in changeover of plant.yaml, under purge_estimate"
+                + (isAssumed ? ", which this scenario does not have yet:" : ":"));
+        if (isAssumed) {
+            Calibration.USUAL_KEYS.forEach(key -> lines.add("  " + key));
+        }
+        lines.add("  volume: " + Figures.shown(calibration.volumeHoldUps(), 3));
+        lines.add("  mixing_exponent: " + Figures.shown(calibration.mixingExponent(), 3));
+        return lines;
     }
 }

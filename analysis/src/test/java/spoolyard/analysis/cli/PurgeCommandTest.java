@@ -98,6 +98,15 @@ final class PurgeCommandTest {
         assertThat(called.out().lines()).allMatch(line -> line.length() <= 110);
     }
 
+    @Test
+    void calibratesAPlantThatHasNoEstimateYet() {
+        Called called = Called.with("purge", ORRENVALE, "--calibrate");
+
+        assertThat(called.out())
+                .contains("under purge_estimate, which this scenario does not have yet:\n  measured_under: D65 10°\n"
+                        + "  washout: {plug_share: 40 %}\n  volume: 1.810\n");
+    }
+
     /** The variation is shipped with what a calibration on its own rows finds. */
     @Test
     void theShippedEstimateIsCalibrated() throws IOException {
