@@ -54,6 +54,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new BufferCommand(console, simulator));
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
+        line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
