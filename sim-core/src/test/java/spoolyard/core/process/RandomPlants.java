@@ -72,6 +72,7 @@ final class RandomPlants {
             sketch.order("SO-" + i, pick(PlantSketch.WHITE_PLA, PlantSketch.BLACK_PLA, small), 5 + random.nextInt(40));
         }
         quality();
+        sketch.judgeColour(pick(Approval.Meanwhile.values()));
         return sketch;
     }
 
