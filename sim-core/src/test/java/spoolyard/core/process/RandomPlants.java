@@ -191,11 +191,7 @@ final class RandomPlants {
                 0,
                 true,
                 new Approval(
-                        new Law.Fixed(400),
-                        pick(FITTER, CrewNeed.NOBODY),
-                        0.3,
-                        0.5,
-                        pick(Approval.Meanwhile.values())));
+                        new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5, Approval.Meanwhile.RUN_TO_WASTE));
     }
 
     private void material() {
