@@ -36,6 +36,7 @@ import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineUse;
 import spoolyard.core.record.LineUse.HotPeriod;
 import spoolyard.core.record.LineUse.MaterialUse;
+import spoolyard.core.record.QualityResult.ApprovalResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.ScrapCause;
 
@@ -200,6 +201,13 @@ class AccountProperties {
                 .flatMap(run -> run.lines().stream())
                 .map(LineResult::use)
                 .toList();
+        List<ApprovalResult> approvals =
+                runs.stream().flatMap(run -> run.quality().approvals().stream()).toList();
+        assertThat(approvals).anyMatch(each -> each.released() > 0).anyMatch(each -> each.scrapped() > 0);
+        assertThat(count(uses, use -> use.heaters()
+                        .filter(drawn -> drawn.heatUpKwh() > 0 && drawn.standbyKwh() > 0)
+                        .isPresent()))
+                .isPositive();
         assertThat(count(uses, use -> use.compoundKg() > 0)).isPositive();
         assertThat(count(uses, use -> use.heatUps() > 1)).isPositive();
         assertThat(count(uses, use -> use.standbyS() > 0)).isPositive();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import spoolyard.core.plant.Accumulator;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
@@ -114,6 +115,22 @@ final class PlantSketch {
                 IntStream.rangeClosed(1, lineCount).mapToObj(i -> "L" + i).toList();
         orders.add(new Order(id, product, spools, 0, ticks(hours * 3600), 1, 1, all));
         return this;
+    }
+
+    /** What the lines do while their colour is judged. */
+    void judgeColour(Approval.Meanwhile meanwhile) {
+        ChangeoverRules was = changeovers;
+        Approval how = was.approval();
+        changeovers = new ChangeoverRules(
+                was.measured(),
+                was.unmeasured(),
+                was.colourSteps(),
+                was.polymerSteps(),
+                was.diameterSteps(),
+                was.temperatureMoveS(),
+                was.compoundHoldUps(),
+                was.rethreadAfterPolymer(),
+                new Approval(how.durationS(), how.crew(), how.refusalProbability(), how.extraPurgeShare(), meanwhile));
     }
 
     /** Gives the polymer of all orders so far an exposure limit. */

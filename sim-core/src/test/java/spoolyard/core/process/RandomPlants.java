@@ -72,6 +72,7 @@ final class RandomPlants {
             sketch.order("SO-" + i, pick(PlantSketch.WHITE_PLA, PlantSketch.BLACK_PLA, small), 5 + random.nextInt(40));
         }
         quality();
+        sketch.judgeColour(pick(Approval.Meanwhile.values()));
         return sketch;
     }
 
@@ -190,11 +191,7 @@ final class RandomPlants {
                 0,
                 true,
                 new Approval(
-                        new Law.Fixed(400),
-                        pick(FITTER, CrewNeed.NOBODY),
-                        0.3,
-                        0.5,
-                        pick(Approval.Meanwhile.values())));
+                        new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5, Approval.Meanwhile.RUN_TO_WASTE));
     }
 
     private void material() {
