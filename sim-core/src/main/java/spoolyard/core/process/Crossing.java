@@ -1,14 +1,14 @@
 package spoolyard.core.process;
 
-/** The level of a strand that is reached next. */
+/** What a strand comes to next. */
 enum Crossing {
-    /** None. */
+    /** Nothing of itself. */
     NONE,
     /** The spool is full. */
     SPOOL_FULL,
-    /** The accumulator is at home. */
+    /** The accumulator is home. */
     HOME,
-    /** The accumulator is so full that the line slows. */
+    /** The accumulator is at the level at which the line slows down. */
     SLOW_LEVEL,
     /** The accumulator is full. */
     CAPACITY

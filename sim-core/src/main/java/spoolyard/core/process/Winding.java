@@ -1,11 +1,11 @@
 package spoolyard.core.process;
 
-/** How the winder of a strand moves. */
+/** What the winder of a strand does. */
 enum Winding {
-    /** It stands. */
+    /** No empty spool is on, or nothing comes. */
     STANDING,
-    /** It follows the line, with the accumulator at home. */
+    /** At the speed of what comes, with the accumulator home. */
     FOLLOWING,
-    /** It winds at its highest speed until the accumulator is home. */
+    /** At its highest speed, until the accumulator is home. */
     CATCHING_UP
 }
