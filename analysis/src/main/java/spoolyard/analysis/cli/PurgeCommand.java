@@ -1,7 +1,6 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -150,7 +149,7 @@ final class PurgeCommand implements Callable<Integer> {
 
     private void write(List<PurgeMatrix> matrices) throws IOException {
         if (csv != null) {
-            WholeFile.write(csv, PurgeCsv.text(matrices).getBytes(StandardCharsets.UTF_8));
+            OutputFile.write(csv, PurgeCsv.text(matrices));
             console.out().println("Table in " + csv);
         }
     }

@@ -81,6 +81,7 @@ final class ChangeoverSection {
                 r.required("takes", Amounts.WORK),
                 r.required("crew", crew),
                 r.optional("refused", Amounts.REPEAT_CHANCE, 0.0),
-                r.optional("extra_purge", EXTRA, 0.0));
+                r.optional("extra_purge", EXTRA, 0.0),
+                r.optional("meanwhile", Words.oneOf(Approval.Meanwhile.class), Approval.Meanwhile.RUN_TO_WASTE));
     }
 }

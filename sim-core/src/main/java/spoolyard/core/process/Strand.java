@@ -26,20 +26,6 @@ final class Strand {
         STEP_WASTE
     }
 
-    private enum Winding {
-        STANDING,
-        FOLLOWING,
-        CATCHING_UP
-    }
-
-    private enum Crossing {
-        NONE,
-        SPOOL_FULL,
-        HOME,
-        SLOW_LEVEL,
-        CAPACITY
-    }
-
     private final World world;
     private final LineProcess line;
     private final LineLedger ledger;
@@ -144,11 +130,6 @@ final class Strand {
         dieMPerS = kgPerS / kgPerM;
         wasteCause = cause;
         plan();
-    }
-
-    /** Goes on to run to waste, at another speed. */
-    void wasteAt(double kgPerS) {
-        feedWaste(kgPerS, kgPerM, wasteCause);
     }
 
     void stopFeed() {
@@ -281,7 +262,6 @@ final class Strand {
         return spindle.isReady();
     }
 
-    /** All that passes the die is lost because the accumulator is full. */
     boolean isOverflowing() {
         return overflow != null;
     }
@@ -369,10 +349,8 @@ final class Strand {
     }
 
     private void endOverflow() {
-        if (overflow != null) {
-            overflow = null;
-            line.overflowChanged();
-        }
+        overflow = null;
+        line.overflowChanged();
         if (slowing) {
             slowing = false;
             line.slowingChanged();
