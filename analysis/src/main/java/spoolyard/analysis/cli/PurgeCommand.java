@@ -86,8 +86,9 @@ final class PurgeCommand implements Callable<Integer> {
     @Option(
             names = "--log",
             paramLabel = "FILE",
-            description = "Calibrate on this log in place of the changeovers file: a CSV file with its columns, in which a"
-                    + " pair may come again.")
+            description =
+                    "Calibrate on this log in place of the changeovers file: a CSV file with its columns, in which a"
+                            + " pair may come again.")
     private Path log;
 
     PurgeCommand(Console console) {
@@ -131,9 +132,8 @@ final class PurgeCommand implements Callable<Integer> {
     }
 
     private void calibrate(Scenario read) throws InputException, ScenarioException {
-        PurgeInputs inputs = log == null
-                ? read.purge()
-                : read.purge().with(ChangeoverLog.read(log, read.plant(), read.purge()));
+        PurgeInputs inputs =
+                log == null ? read.purge() : read.purge().with(ChangeoverLog.read(log, read.plant(), read.purge()));
         try {
             Optional<PurgeInputs.Estimate> own = inputs.estimate();
             Calibration calibration = Calibration.of(read.plant(), inputs, own.orElse(Calibration.USUAL));

@@ -129,7 +129,8 @@ final class PurgeCommandTest {
 
     @Test
     void tellsTheFaultsOfALog() throws IOException {
-        Path log = Files.writeString(folder.resolve("log.csv"), "line,from,to,purge_kg\nL2,BLK,WIT,9.1\nL2,BLK,WHT,-1\n");
+        Path log =
+                Files.writeString(folder.resolve("log.csv"), "line,from,to,purge_kg\nL2,BLK,WIT,9.1\nL2,BLK,WHT,-1\n");
 
         Called called = Called.with("purge", BY_COLOUR, "--calibrate", "--log=" + log);
 
@@ -158,7 +159,12 @@ final class PurgeCommandTest {
     void sayWhatIsWrongWithTheCall() {
         assertFault("--line = L9. Must be a line of this plant: L1, L2,", "purge", ORRENVALE, "--line=L9");
         assertFault("--polymer = PVC. Must be a polymer of this plant: PLA,", "purge", ORRENVALE, "--polymer=PVC");
-        assertFault("--line = L5, --polymer = PA. Must be a line and a polymer that it makes", "purge", ORRENVALE, "--line=L5", "--polymer=PA");
+        assertFault(
+                "--line = L5, --polymer = PA. Must be a line and a polymer that it makes",
+                "purge",
+                ORRENVALE,
+                "--line=L5",
+                "--polymer=PA");
         assertFault("--log = x.csv. Must go with --calibrate.", "purge", ORRENVALE, "--log=x.csv");
         assertFault("--in = lbs. Must be kg, minutes or metres.", "purge", ORRENVALE, "--in=lbs");
         assertFault("--csv = " + folder + ". Must be the name of a file.", "purge", ORRENVALE, "--csv=" + folder);
