@@ -21,6 +21,7 @@ import spoolyard.analysis.report.PurgeTableText;
 import spoolyard.analysis.report.PurgeUnit;
 import spoolyard.core.colour.Viewing;
 import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.check.ChangeoverLog;
 import spoolyard.scenarios.check.PurgeInputs;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -42,7 +43,7 @@ import spoolyard.scenarios.fault.ScenarioException;
             "Examples:",
             "  spoolyard purge scenarios/orrenvale",
             "  spoolyard purge scenarios/orrenvale --line L5 --in minutes --picture purge.png",
-            "  spoolyard purge scenarios/orrenvale --calibrate",
+            "  spoolyard purge scenarios/orrenvale --calibrate --log last-year.csv",
             "  spoolyard purge scenarios/orrenvale --csv changeovers.csv",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
@@ -82,6 +83,14 @@ final class PurgeCommand implements Callable<Integer> {
                     "Find volume and mixing exponent of the estimate from the measured rows, and which rows fit badly.")
     private boolean isCalibrating;
 
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description =
+                    "Calibrate on this log in place of the changeovers file: a CSV file with its columns, in which a"
+                            + " pair may come again.")
+    private Path log;
+
     PurgeCommand(Console console) {
         this.console = console;
     }
@@ -93,6 +102,7 @@ final class PurgeCommand implements Callable<Integer> {
             PictureFile.check(picture);
         }
         require(csv == null || !Files.isDirectory(csv), "--csv = " + csv, "Must be the name of a file.", "write one");
+        require(log == null || isCalibrating, "--log = " + log, "Must go with --calibrate.", "add --calibrate");
         Scenario read = scenario.read();
         console.out().println(console.ink().title(read.plant().name()) + ": what a change of colour purges");
         console.out().println();
@@ -121,10 +131,12 @@ final class PurgeCommand implements Callable<Integer> {
         throw new InputException("--in = " + unit, "Must be kg, minutes or metres.", "give one of these");
     }
 
-    private void calibrate(Scenario read) throws InputException {
+    private void calibrate(Scenario read) throws InputException, ScenarioException {
+        PurgeInputs inputs =
+                log == null ? read.purge() : read.purge().with(ChangeoverLog.read(log, read.plant(), read.purge()));
         try {
-            Optional<PurgeInputs.Estimate> own = read.purge().estimate();
-            Calibration calibration = Calibration.of(read.plant(), read.purge(), own.orElse(Calibration.USUAL));
+            Optional<PurgeInputs.Estimate> own = inputs.estimate();
+            Calibration calibration = Calibration.of(read.plant(), inputs, own.orElse(Calibration.USUAL));
             print(new CalibrationText(calibration, own.isEmpty()).lines(console.ink()));
         } catch (TooLittleMeasuredException tooLittle) {
             throw new InputException(

@@ -25,21 +25,21 @@ final class Calibrated {
      *
      * @param plant the plant
      * @param log rows of its changeovers file
-     * @param estimates the estimate that they are held against
+     * @param hidden the estimate that they are held against
      * @return the cover; nothing if there is no measured row that could be estimated
      */
-    static Calibrated by(Plant plant, List<LoggedPurge> log, Estimates estimates) {
+    static Calibrated by(Plant plant, List<LoggedPurge> log, HiddenShares hidden) {
         Calibrated covered = new Calibrated();
         log.stream()
                 .filter(row -> row.basis() == PurgeBasis.MEASURED)
                 .map(LoggedPurge::purge)
-                .filter(row -> estimates.knows(row.fromColour(), row.toColour()))
-                .forEach(row -> covered.add(plant, row, estimates));
+                .filter(row -> hidden.knows(row.fromColour(), row.toColour()))
+                .forEach(row -> covered.add(plant, row, hidden));
         return covered;
     }
 
-    private void add(Plant plant, MeasuredPurge row, Estimates estimates) {
-        shares.add(estimates.hiddenShare(row.fromColour(), row.toColour()));
+    private void add(Plant plant, MeasuredPurge row, HiddenShares hidden) {
+        shares.add(hidden.share(row.fromColour(), row.toColour()));
         polymers.add(row.polymer());
         plant.lines().stream()
                 .filter(line -> row.line().equals("*") || row.line().equals(line.name()))

@@ -69,11 +69,11 @@ public record Calibration(PurgeModel model, List<Used> used, List<NotUsed> notUs
      */
     public static Calibration of(Plant plant, PurgeInputs inputs, PurgeInputs.Estimate estimate)
             throws TooLittleMeasuredException {
-        Estimates estimates = Estimates.of(inputs, estimate);
+        HiddenShares hidden = HiddenShares.of(inputs, estimate);
         List<Used> used = new ArrayList<>();
         List<NotUsed> notUsed = new ArrayList<>();
         for (LoggedPurge row : inputs.log()) {
-            Optional<String> reason = unfit(row, estimates);
+            Optional<String> reason = unfit(row, hidden);
             reason.ifPresentOrElse(
                     why -> notUsed.add(new NotUsed(row, why)), () -> used.add(new Used(row, holdUpKg(plant, row))));
         }
@@ -81,13 +81,13 @@ public record Calibration(PurgeModel model, List<Used> used, List<NotUsed> notUs
             throw new TooLittleMeasuredException(
                     used.size() + " of " + inputs.log().size() + " rows can be used");
         }
-        LeastSquares fit = fit(used, estimates, estimate.model())
+        LeastSquares fit = fit(used, hidden, estimate.model())
                 .orElseThrow(() -> new TooLittleMeasuredException(
                         "they do not tell volume from mixing exponent: the pairs are too much alike"));
         return new Calibration(estimate.model(), used, notUsed, fit);
     }
 
-    private static Optional<String> unfit(LoggedPurge row, Estimates estimates) {
+    private static Optional<String> unfit(LoggedPurge row, HiddenShares hidden) {
         if (row.basis() != PurgeBasis.MEASURED) {
             return Optional.of("not measured");
         }
@@ -99,10 +99,10 @@ public record Calibration(PurgeModel model, List<Used> used, List<NotUsed> notUs
         }
         String from = row.purge().fromColour();
         String to = row.purge().toColour();
-        if (!estimates.knows(from, to)) {
+        if (!hidden.knows(from, to)) {
             return Optional.of("a colour is left out");
         }
-        boolean isSame = estimates.hiddenShare(from, to) >= 1;
+        boolean isSame = hidden.share(from, to) >= 1;
         return isSame ? Optional.of("the colours are within the tolerance") : Optional.empty();
     }
 
@@ -114,23 +114,23 @@ public record Calibration(PurgeModel model, List<Used> used, List<NotUsed> notUs
                 .orElseThrow();
     }
 
-    private static Optional<LeastSquares> fit(List<Used> used, Estimates estimates, PurgeModel model) {
+    private static Optional<LeastSquares> fit(List<Used> used, HiddenShares hidden, PurgeModel model) {
         double[] observed = used.stream()
                 .mapToDouble(each -> Math.log(each.row().purge().purgeKg() / each.holdUpKg()))
                 .toArray();
         double[] start = {Math.log(model.volumeHoldUps()), model.mixingExponent()};
         return LeastSquares.of(
                 point -> used.stream()
-                        .mapToDouble(each -> point[0] + logTurnovers(each, estimates, model.with(1, point[1])))
+                        .mapToDouble(each -> point[0] + logTurnovers(each, hidden, model.with(1, point[1])))
                         .toArray(),
                 observed,
                 start);
     }
 
-    private static double logTurnovers(Used each, Estimates estimates, PurgeModel model) {
+    private static double logTurnovers(Used each, HiddenShares hidden, PurgeModel model) {
         String from = each.row().purge().fromColour();
         String to = each.row().purge().toColour();
-        return Math.log(model.washout().turnovers(estimates.hiddenShare(from, to, model)));
+        return Math.log(model.washout().turnovers(hidden.share(from, to, model)));
     }
 
     /**

@@ -20,7 +20,7 @@ import spoolyard.scenarios.check.PurgeInputs;
 public final class PurgeSurvey {
     private final PurgeInputs inputs;
     private final PurgeTable table;
-    private final Optional<Estimates> estimates;
+    private final Optional<HiddenShares> hidden;
     private final Optional<Calibrated> calibrated;
 
     /**
@@ -32,8 +32,8 @@ public final class PurgeSurvey {
     public PurgeSurvey(Plant plant, PurgeInputs inputs) {
         this.inputs = inputs;
         this.table = new PurgeTable(plant.changeovers());
-        this.estimates = inputs.estimate().map(estimate -> Estimates.of(inputs, estimate));
-        this.calibrated = estimates.map(each -> Calibrated.by(plant, inputs.log(), each));
+        this.hidden = inputs.estimate().map(estimate -> HiddenShares.of(inputs, estimate));
+        this.calibrated = hidden.map(each -> Calibrated.by(plant, inputs.log(), each));
     }
 
     /**
@@ -107,11 +107,11 @@ public final class PurgeSurvey {
         if (inFile.isPresent()) {
             return inFile.get();
         }
-        if (estimates.isEmpty() || !estimates.get().knows(fromColour, toColour)) {
+        if (hidden.isEmpty() || !hidden.get().knows(fromColour, toColour)) {
             return PurgeBasis.FORMULA;
         }
-        double hidden = estimates.get().hiddenShare(fromColour, toColour);
-        boolean isCovered = calibrated.orElseThrow().covers(line, to.polymer().code(), hidden);
+        double share = hidden.get().share(fromColour, toColour);
+        boolean isCovered = calibrated.orElseThrow().covers(line, to.polymer().code(), share);
         return isCovered ? PurgeBasis.ESTIMATED : PurgeBasis.EXTRAPOLATED;
     }
 

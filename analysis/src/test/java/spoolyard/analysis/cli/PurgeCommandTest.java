@@ -1,6 +1,7 @@
 package spoolyard.analysis.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -107,6 +108,41 @@ final class PurgeCommandTest {
                         + "  washout: {plug_share: 40 %}\n  volume: 1.810\n");
     }
 
+    /** Each row of the shipped file twice, the second time 10 % more: the volume is sqrt(1.1) times as large. */
+    @Test
+    void calibratesOnALogInWhichPairsComeAgain() throws IOException {
+        List<String> rows = Files.readAllLines(Path.of(ORRENVALE, "changeovers.csv"));
+        StringBuilder text = new StringBuilder("date,note," + rows.get(0) + "\n");
+        for (String row : rows.subList(1, rows.size())) {
+            int kg = row.lastIndexOf(',') + 1;
+            text.append("2027-01-04,,").append(row).append('\n');
+            text.append("2027-02-04,,").append(row, 0, kg).append(1.1 * Double.parseDouble(row.substring(kg)));
+            text.append('\n');
+        }
+        Path log = Files.writeString(folder.resolve("log.csv"), text);
+
+        Called called = Called.with("purge", BY_COLOUR, "--calibrate", "--log=" + log);
+
+        assertThat(called.err()).isEmpty();
+        double volume = Double.parseDouble(called.out().replaceFirst("(?s).*\n  volume: (\\S+)\n.*", "$1"));
+        // 1.810 and this volume are both rounded to three decimals: 0.0005 sqrt(1.1) + 0.0005
+        assertThat(volume).isEqualTo(1.810 * Math.sqrt(1.1), within(0.00103));
+        assertThat(called.out()).contains("Calibration on 20 measured changeovers", "\n  mixing_exponent: 0.944\n");
+    }
+
+    @Test
+    void tellsTheFaultsOfALog() throws IOException {
+        Path log =
+                Files.writeString(folder.resolve("log.csv"), "line,from,to,purge_kg\nL2,BLK,WIT,9.1\nL2,BLK,WHT,-1\n");
+
+        Called called = Called.with("purge", BY_COLOUR, "--calibrate", "--log=" + log);
+
+        assertThat(called.code()).isEqualTo(2);
+        assertThat(called.err())
+                .contains("log.csv:2: to = WIT. Must be a colour of this plant", "log.csv:3: purge_kg = -1.")
+                .contains("2 faults. Nothing was run or written.");
+    }
+
     /** The variation is shipped with what a calibration on its own rows finds. */
     @Test
     void theShippedEstimateIsCalibrated() throws IOException {
@@ -126,7 +162,13 @@ final class PurgeCommandTest {
     void sayWhatIsWrongWithTheCall() {
         assertFault("--line = L9. Must be a line of this plant: L1, L2,", "purge", ORRENVALE, "--line=L9");
         assertFault("--polymer = PVC. Must be a polymer of this plant: PLA,", "purge", ORRENVALE, "--polymer=PVC");
-        assertFault("--line = L5, --polymer = PA. Must be", "purge", ORRENVALE, "--line=L5", "--polymer=PA");
+        assertFault(
+                "--line = L5, --polymer = PA. Must be a line and a polymer that it makes",
+                "purge",
+                ORRENVALE,
+                "--line=L5",
+                "--polymer=PA");
+        assertFault("--log = x.csv. Must go with --calibrate.", "purge", ORRENVALE, "--log=x.csv");
         assertFault("--in = lbs. Must be kg, minutes or metres.", "purge", ORRENVALE, "--in=lbs");
         assertFault("--csv = " + folder + ". Must be the name of a file.", "purge", ORRENVALE, "--csv=" + folder);
         assertFault(

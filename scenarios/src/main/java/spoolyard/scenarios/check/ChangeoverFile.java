@@ -29,18 +29,30 @@ final class ChangeoverFile {
     private static final Kind<Double> PURGE_KG = Numbers.from("0", "2000");
     private static final Kind<PurgeBasis> BASIS = Words.oneOf(PurgeBasis.class);
 
-    private final PlantNames names;
-    private final Products products;
+    private final List<String> lines;
+    private final List<String> polymers;
+    private final Kind<String> colour;
     private final Reading reading;
     private final Set<List<String>> seen = new HashSet<>();
 
-    ChangeoverFile(PlantNames names, Products products, Reading reading) {
-        this.names = names;
-        this.products = products;
+    ChangeoverFile(List<String> lines, List<String> polymers, Kind<String> colour, Reading reading) {
+        this.lines = lines;
+        this.polymers = polymers;
+        this.colour = colour;
         this.reading = reading;
     }
 
-    List<LoggedPurge> read(List<CsvRow> rows) {
+    /** Rows of a table, in which each pair may stand once. */
+    List<LoggedPurge> table(List<CsvRow> rows) {
+        List<LoggedPurge> purges = log(rows);
+        for (int i = 0; i < rows.size(); i++) {
+            requireNew(purges.get(i).purge(), rows.get(i));
+        }
+        return purges;
+    }
+
+    /** Rows of a log, in which a pair may come again. */
+    List<LoggedPurge> log(List<CsvRow> rows) {
         List<LoggedPurge> purges = new ArrayList<>();
         rows.forEach(row -> purges.add(
                 new LoggedPurge(purge(row), basis(row), row.cell("purge_kg").origin())));
@@ -48,13 +60,15 @@ final class ChangeoverFile {
     }
 
     private MeasuredPurge purge(CsvRow row) {
-        Kind<String> colour = products.colourCode();
-        MeasuredPurge purge = new MeasuredPurge(
-                nameOrAll(row.cell("line"), "line", names.lines()),
-                nameOrAll(row.cell("polymer"), "polymer", names.polymers()),
+        return new MeasuredPurge(
+                nameOrAll(row.cell("line"), "line", lines),
+                nameOrAll(row.cell("polymer"), "polymer", polymers),
                 colour.read(row.cell("from"), reading),
                 colour.read(row.cell("to"), reading),
                 PURGE_KG.read(row.cell("purge_kg"), reading));
+    }
+
+    private void requireNew(MeasuredPurge purge, CsvRow row) {
         if (!seen.add(List.of(purge.line(), purge.polymer(), purge.fromColour(), purge.toColour()))) {
             reading.fault(
                     FaultKind.DUPLICATE_NAME,
@@ -62,7 +76,6 @@ final class ChangeoverFile {
                     "Each pair may stand once for a line and polymer.",
                     "delete one of the two rows");
         }
-        return purge;
     }
 
     private PurgeBasis basis(CsvRow row) {

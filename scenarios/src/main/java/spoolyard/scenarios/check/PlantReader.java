@@ -72,8 +72,8 @@ public final class PlantReader {
         Crew crew = r.optional("crew", new CrewSection(names).kind(), CrewSection.NONE);
         Optional<List<DatedShift>> shifts = shifts(r, clock);
         List<Line> lines = lines(r, products, new LineTimes(clock, shifts));
-        List<LoggedPurge> log = new ChangeoverFile(names, products, reading)
-                .read(tables.changeovers().rows());
+        List<LoggedPurge> log = new ChangeoverFile(names.lines(), names.polymers(), products.colourCode(), reading)
+                .table(tables.changeovers().rows());
         ChangeoverSection section = new ChangeoverSection(names, products, log);
         ChangeoverSection.Read changeovers = r.optional("changeover", section.kind(), section.none());
         List<DatedShift> dated = shifts.orElse(List.of());

@@ -24,6 +24,16 @@ public record PurgeInputs(
     }
 
     /**
+     * The same with other measurements.
+     *
+     * @param other rows of a log
+     * @return the inputs
+     */
+    public PurgeInputs with(List<LoggedPurge> other) {
+        return new PurgeInputs(polymers, colours, other, estimate);
+    }
+
+    /**
      * What a purge estimate supposes, and for which colours. Immutable.
      *
      * @param model what is supposed

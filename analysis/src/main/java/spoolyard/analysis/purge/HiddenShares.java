@@ -11,13 +11,13 @@ import spoolyard.core.purge.PurgeStudy;
 import spoolyard.scenarios.check.PurgeInputs;
 
 /** A plant's estimate of hidden shares, each pair worked out when first asked for. Not for several threads. */
-final class Estimates {
+final class HiddenShares {
     private final PurgeModel model;
     private final Set<String> codes;
     private final PurgeStudy study;
     private final Map<List<String>, Double> cleanRatios = new LinkedHashMap<>();
 
-    private Estimates(PurgeModel model, Set<String> codes, PurgeStudy study) {
+    private HiddenShares(PurgeModel model, Set<String> codes, PurgeStudy study) {
         this.model = model;
         this.codes = codes;
         this.study = study;
@@ -28,16 +28,16 @@ final class Estimates {
      *
      * @param inputs the colours
      * @param estimate what is supposed, and which colours are left out
-     * @return the estimates; colours that no surface can have are left out too
+     * @return the shares; colours that no surface can have are left out too
      */
-    static Estimates of(PurgeInputs inputs, PurgeInputs.Estimate estimate) {
+    static HiddenShares of(PurgeInputs inputs, PurgeInputs.Estimate estimate) {
         List<Colour> colours = inputs.colours().stream()
                 .map(PurgeInputs.OfferedColour::colour)
                 .filter(colour -> !estimate.leftOut().contains(colour.code()))
                 .filter(colour -> PurgeStudy.isPossible(colour, estimate.model().looks()))
                 .toList();
         Set<String> codes = colours.stream().map(Colour::code).collect(Collectors.toSet());
-        return new Estimates(
+        return new HiddenShares(
                 estimate.model(), codes, PurgeStudy.of(colours, estimate.model().looks()));
     }
 
@@ -59,8 +59,8 @@ final class Estimates {
      * @param to colour code after
      * @return share of the melt that may be old
      */
-    double hiddenShare(String from, String to) {
-        return hiddenShare(from, to, model);
+    double share(String from, String to) {
+        return share(from, to, model);
     }
 
     /**
@@ -71,7 +71,7 @@ final class Estimates {
      * @param other the model
      * @return share of the melt that may be old
      */
-    double hiddenShare(String from, String to, PurgeModel other) {
+    double share(String from, String to, PurgeModel other) {
         double ratio = cleanRatios.computeIfAbsent(List.of(from, to), pair -> study.cleanRatio(from, to));
         return study.cleanShare(from, to, ratio, other);
     }
