@@ -105,7 +105,16 @@ final class PlantedPlants {
 
     private Line line() {
         StartStop startStop = new StartStop(
-                new HeatUp.Timed(Law.ZERO), Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, EndOfPeriod.SHUT_DOWN, 0, CrewNeed.NOBODY);
+                new HeatUp.Timed(Law.ZERO),
+                Law.ZERO,
+                Law.ZERO,
+                Law.ZERO,
+                0,
+                Law.ZERO,
+                0,
+                EndOfPeriod.SHUT_DOWN,
+                0,
+                CrewNeed.NOBODY);
         double finishS = 3600 / capacity("operator") - SWAP_S;
         Winder winder = new Winder.Manual(400 / 60.0, new Law.Fixed(SWAP_S), time(finishS), OPERATOR);
         return new Line(
