@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import spoolyard.analysis.bottleneck.Screening.Effects;
 import spoolyard.analysis.experiment.Interval;
@@ -85,15 +86,11 @@ public final class EffectTable {
     }
 
     private List<String> verdict() {
-        List<String> sure = effects.stream()
-                .filter(each -> isSure(each.goodPerWeek()))
-                .map(each -> factors.get(each.factor()).name())
-                .toList();
-        List<String> lines = new ArrayList<>();
-        lines.add(
-                sure.isEmpty()
-                        ? "No factor can be told from none on good spools."
-                        : "Told from none on good spools: " + String.join(", ", sure) + ".");
+        List<String> lines = new ArrayList<>(
+                List.of(told("good spools", Effects::goodPerWeek), told("packed spools", Effects::packedPerWeek)));
+        if (currency.isPresent()) {
+            lines.add(told("cost", Effects::costPerSpool));
+        }
         String resolution =
                 design.resolution().map(length -> "resolution " + length).orElse("full");
         lines.add("Design: " + design.factors() + " factors, " + design.runs() + " runs, " + resolution + ".");
@@ -104,6 +101,15 @@ public final class EffectTable {
             }
         }
         return lines;
+    }
+
+    private String told(String what, Function<Effects, Interval> measure) {
+        List<String> sure = effects.stream()
+                .filter(each -> isSure(measure.apply(each)))
+                .map(each -> factors.get(each.factor()).name())
+                .toList();
+        return "Matters for " + what + ": " + (sure.isEmpty() ? "none that can be told" : String.join(", ", sure))
+                + ".";
     }
 
     private String named(List<List<Integer>> aliases) {

@@ -48,7 +48,7 @@ final class ScreenCommandTest {
         assertThat(called.code()).isEqualTo(ExitCode.OK);
         assertThat(called.out())
                 .contains("5 replications each of 4 plants")
-                .contains("Told from none on good spools: rate of L2.")
+                .contains("Matters for good spools: rate of L2.")
                 .contains("Design: 2 factors, 4 runs, full.");
         List<String> rows = Files.readAllLines(csv);
         assertThat(rows.get(1)).startsWith("rate of L2,/lines/L2/rate,30 kg/h,44 kg/h,");
