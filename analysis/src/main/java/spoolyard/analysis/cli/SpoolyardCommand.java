@@ -55,6 +55,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ScreenCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
+        line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
