@@ -47,6 +47,15 @@ final class ScenarioArgument {
     }
 
     /**
+     * The values set over those of the files.
+     *
+     * @return each a pointer, an equals sign and YAML
+     */
+    List<String> settings() {
+        return List.copyOf(settings);
+    }
+
+    /**
      * As it was given.
      *
      * @return folder or file

@@ -53,6 +53,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));
         line.addSubcommand(new RelieveCommand(console, simulator));
+        line.addSubcommand(new ScreenCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));

@@ -21,7 +21,7 @@ final class RelieveCommandTest {
         Path csv = folder.resolve("reliefs.csv");
 
         Called called = Called.with(
-                "relieve", SMALL, "--set", "/time/length=3 days", "--replications", "3", "--csv", csv.toString());
+                "relieve", SMALL, "--set", "/time/length=2 days", "--replications", "2", "--csv", csv.toString());
 
         assertThat(called.err()).isEmpty();
         assertThat(called.code()).isEqualTo(ExitCode.OK);

@@ -1,0 +1,112 @@
+package spoolyard.analysis.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class ScreenCommandTest {
+    private static final String SMALL = "../scenarios/two-lines";
+
+    @TempDir
+    private Path folder;
+
+    private Path factors(String text) throws Exception {
+        return Files.writeString(folder.resolve("factors.yaml"), text);
+    }
+
+    /**
+     * A line that makes more kilograms makes more spools; the price of energy changes no spool at all, so that its effect
+     * is 0 in every replication. Four days, so that the orders last.
+     */
+    @Test
+    void tellsWhatMattersFromWhatDoesNot() throws Exception {
+        Path file = factors(
+                """
+                factors:
+                  rate of L2: {pointer: /lines/L2/rate, low: 30 kg/h, high: 44 kg/h}
+                  cartons to a pallet: {pointer: /cartons_per_pallet, low: 20, high: 40}
+                """);
+        Path csv = folder.resolve("effects.csv");
+
+        Called called = Called.with(
+                "screen",
+                SMALL,
+                "--factors",
+                file.toString(),
+                "--set",
+                "/time/length=2 days",
+                "--replications",
+                "5",
+                "--csv",
+                csv.toString());
+
+        assertThat(called.err()).isEmpty();
+        assertThat(called.code()).isEqualTo(ExitCode.OK);
+        assertThat(called.out())
+                .contains("5 replications each of 4 plants")
+                .contains("Matters for good spools: rate of L2.")
+                .contains("Design: 2 factors, 4 runs, full.");
+        List<String> rows = Files.readAllLines(csv);
+        assertThat(rows.get(1)).startsWith("rate of L2,/lines/L2/rate,30 kg/h,44 kg/h,");
+        assertThat(Double.parseDouble(rows.get(1).split(",")[4])).isPositive();
+        assertThat(rows.get(2)).startsWith("cartons to a pallet,/cartons_per_pallet,20,40,0,0,0,0");
+    }
+
+    @Test
+    void tellsAllFaultsOfTheFactorsAtOnce() throws Exception {
+        Path file = factors(
+                """
+                factors:
+                  speed: {pointer: /lines/L1/sped, low: 1 m, high: 2 m}
+                  rate: {pointer: /lines/L2/rate, low: 30 kg/h, high: 9999 kg/h}
+                  soak: {pointer: /lines/L2/soak, low: 20 kg, high: 30 min}
+                """);
+
+        Called called = Called.with("screen", SMALL, "--factors", file.toString());
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.out()).isEmpty();
+        assertThat(called.err())
+                .contains("factors.yaml:2: /factors/speed/low = 1 m. At /lines/L1/sped: The key is unknown.")
+                .contains(
+                        "factors.yaml:3: /factors/rate/high = 9999 kg/h. At /lines/L2/rate: Must be > 0 kg/h and <= 2000")
+                .contains("factors.yaml:4: /factors/soak/low = 20 kg. At /lines/L2/soak: ");
+    }
+
+    @Test
+    void tellsAllFaultsOfTheFileAtOnce() throws Exception {
+        Path file = factors(
+                """
+                factors:
+                  one: {pointer: lines/L1/rate, low: 1 kg/h, high: 2 kg/h}
+                  two: {pointer: /lines/L2/rate, low: 3 kg/h, high: 3 kg/h}
+                  three: {pointer: /lines/L2/rate, lo: 3 kg/h, high: 4 kg/h}
+                """);
+
+        Called called = Called.with("screen", SMALL, "--factors", file.toString());
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err())
+                .contains("/factors/one/pointer = lines/L1/rate. Must be the JSON Pointer of a value.")
+                .contains("/factors/two/high = 3 kg/h. Must differ from low.")
+                .contains("/factors/three/low = (not given). Must be given.")
+                .contains("The key is unknown. Known here: pointer, low, high.")
+                .contains("/factors/three/pointer = /lines/L2/rate. Must not be the pointer of another factor.");
+    }
+
+    @Test
+    void wantsTwoToFifteenFactors() throws Exception {
+        Path file = factors("factors: {one: {pointer: /lines/L1/rate, low: 1 kg/h, high: 2 kg/h}}\n");
+
+        Called called = Called.with("screen", SMALL, "--factors", file.toString());
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err()).contains("Must have 2 to 15 factors; these are 1.");
+        assertThat(Called.with("screen", SMALL, "--factors", "none.yaml").err()).contains("none.yaml");
+        assertThat(Called.with("screen", SMALL).err()).contains("--factors");
+    }
+}
