@@ -26,20 +26,6 @@ final class Strand {
         STEP_WASTE
     }
 
-    private enum Winding {
-        STANDING,
-        FOLLOWING,
-        CATCHING_UP
-    }
-
-    private enum Crossing {
-        NONE,
-        SPOOL_FULL,
-        HOME,
-        SLOW_LEVEL,
-        CAPACITY
-    }
-
     private final World world;
     private final LineProcess line;
     private final LineLedger ledger;
