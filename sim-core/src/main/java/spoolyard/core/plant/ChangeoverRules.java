@@ -54,16 +54,35 @@ public record ChangeoverRules(
     public record SetUpStep(String name, Law durationS, CrewNeed crew) {}
 
     /**
-     * First-article colour approval, with the line running to waste.
+     * First-article colour approval.
      *
      * @param durationS time of the judgement, seconds; {@link Law#ZERO} with nobody needed means no approval
      * @param crew who judges
      * @param refusalProbability chance of a refusal, in [0, 1)
      * @param extraPurgeShare purge after a refusal as a share of the changeover's purge, {@code >= 0}; the colour is
      *     judged again after it
+     * @param meanwhile what the line does until the colour is judged
      */
-    public record Approval(Law durationS, CrewNeed crew, double refusalProbability, double extraPurgeShare) {
+    public record Approval(
+            Law durationS, CrewNeed crew, double refusalProbability, double extraPurgeShare, Meanwhile meanwhile) {
         /** No approval. */
-        public static final Approval NONE = new Approval(Law.ZERO, CrewNeed.NOBODY, 0, 0);
+        public static final Approval NONE = new Approval(Law.ZERO, CrewNeed.NOBODY, 0, 0, Meanwhile.RUN_TO_WASTE);
+
+        /** What a line does until the colour is judged. */
+        public enum Meanwhile {
+            /** Runs to waste. */
+            RUN_TO_WASTE,
+            /** Makes spools, which are held until then: a refusal scraps them. */
+            HOLD
+        }
+
+        /**
+         * Whether there is an approval at all.
+         *
+         * @return false if it takes no time and nobody
+         */
+        public boolean isAsked() {
+            return !crew.isNobody() || durationS.mean() > 0;
+        }
     }
 }

@@ -3,11 +3,12 @@ package spoolyard.core.plant;
 import java.util.List;
 
 /**
- * Purge estimated for each pair of colours, in melt volumes, so that it holds for every line. Immutable.
+ * Purge estimated for pairs of colours, in hold-ups, so that it holds for every line. Immutable.
  *
- * @param pairs each pair of different colours once
+ * @param pairs pairs of different colours, each once
+ * @param otherwise formula for pairs that were not estimated; its {@code classSteps} are empty if there is none
  */
-public record PurgeEstimate(List<Pair> pairs) implements PurgeRule {
+public record PurgeEstimate(List<Pair> pairs, PurgeFormula otherwise) implements PurgeRule {
     /** Copies the list. */
     public PurgeEstimate {
         pairs = List.copyOf(pairs);

@@ -8,9 +8,10 @@ import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.PurgeEstimate;
 
-/** Purge by an estimate. It knows colours, not polymers: of one colour in two polymers it tells nothing. Immutable. */
+/** Purge by an estimate; where it tells nothing of a pair, as of one colour in two polymers, by the formula. Immutable. */
 final class EstimatedPurge implements UnmeasuredPurge {
     private final Map<String, Map<String, Double>> holdUpsByFromAndTo;
+    private final FormulaPurge otherwise;
 
     EstimatedPurge(PurgeEstimate estimate) {
         Map<String, Map<String, Double>> pairs = new LinkedHashMap<>();
@@ -19,6 +20,7 @@ final class EstimatedPurge implements UnmeasuredPurge {
                     .put(pair.toColour(), pair.holdUps());
         }
         holdUpsByFromAndTo = Collections.unmodifiableMap(pairs);
+        otherwise = new FormulaPurge(estimate.otherwise());
     }
 
     @Override
@@ -26,6 +28,6 @@ final class EstimatedPurge implements UnmeasuredPurge {
         Double holdUps = holdUpsByFromAndTo
                 .getOrDefault(from.colour().code(), Collections.emptyMap())
                 .get(to.colour().code());
-        return holdUps == null ? OptionalDouble.empty() : OptionalDouble.of(line.holdUpKg() * holdUps);
+        return holdUps == null ? otherwise.purgeKg(line, from, to) : OptionalDouble.of(line.holdUpKg() * holdUps);
     }
 }

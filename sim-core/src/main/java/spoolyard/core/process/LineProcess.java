@@ -45,7 +45,7 @@ final class LineProcess {
         this.index = index;
         this.floor = floor;
         this.clock = new LineClock(world, ledger, line);
-        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), clock.heat());
+        this.condition = new LineCondition(line, clock.heat(), new ColourApproval(world, this, floor));
         Heating heating = new Heating(world, line, clock.heat());
         this.material = new LineMaterial(world, this, floor, condition, heating);
         this.orders = new LineOrders(floor.orders(), line, condition, material);
@@ -59,7 +59,7 @@ final class LineProcess {
                 index,
                 line.place(),
                 "line " + line.name());
-        this.output = new WinderOutput(world, line, index, floor, ledger);
+        this.output = new WinderOutput(world, this, floor, condition.colour());
         this.stops = new LineStops(world, this, condition);
         this.hours = new LineHours(this, condition, planner, stops, heating);
     }
@@ -96,6 +96,10 @@ final class LineProcess {
     /** Making, in a program, or standing with a full accumulator. */
     boolean isAtWork() {
         return making || program.isRunning() || overflowStopped;
+    }
+
+    ColourApproval colour() {
+        return condition.colour();
     }
 
     LineOrders orders() {
@@ -229,6 +233,7 @@ final class LineProcess {
         }
         kgPerS = material.rateKgPerH(product) / 3600;
         making = true;
+        condition.colour().makes();
         feedProduct();
         showMaking();
         tell("makes", product.label());
@@ -263,6 +268,17 @@ final class LineProcess {
             halt(ScrapCause.SHORT_SPOOL);
             condition.unthreaded(ScrapCause.STOPPAGE);
             decide();
+        }
+    }
+
+    /** The colour of what the line makes, or last made, was refused. */
+    void colourRefused() {
+        if (making) {
+            halt(ScrapCause.REFUSED_COLOUR);
+            decide();
+        } else {
+            strands.cut(ScrapCause.REFUSED_COLOUR);
+            onStrands = Optional.empty();
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Finishing;
@@ -84,8 +85,9 @@ public final class PlantRun {
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
-        this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines));
-        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()));
+        Losses losses = new Losses(world, flow, orders, lines);
+        this.route = new SpoolRoute(world, desk, flow, losses);
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -166,7 +168,10 @@ public final class PlantRun {
                 route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
                 flow.result(route.waiting(), route.inWork()),
-                route.quality(),
+                route.quality(lines.stream()
+                        .map(line -> line.colour().result())
+                        .flatMap(Optional::stream)
+                        .toList()),
                 world.active().close(world.plant().horizonTicks()));
     }
 

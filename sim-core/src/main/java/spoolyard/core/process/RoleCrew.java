@@ -19,6 +19,7 @@ final class RoleCrew {
     private final List<Member> members = new ArrayList<>();
     private ActivePeriods periods;
     private int activity;
+    private boolean wasActive;
     private int idle;
     private int busy;
     private int onRelievedBreak;
@@ -74,7 +75,11 @@ final class RoleCrew {
     void personTurns(Member.State from, Member.State to) {
         idle += (to == Member.State.IDLE ? 1 : 0) - (from == Member.State.IDLE ? 1 : 0);
         busy += (to.isActive() ? 1 : 0) - (from.isActive() ? 1 : 0);
-        periods.set(activity, busy > 0 && idle == 0, desk.engine().now());
+        boolean isActive = busy > 0 && idle == 0;
+        if (isActive != wasActive) {
+            wasActive = isActive;
+            periods.set(activity, isActive, desk.engine().now());
+        }
     }
 
     String name() {

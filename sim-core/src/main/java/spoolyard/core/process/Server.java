@@ -161,8 +161,11 @@ final class Server implements Struck {
     }
 
     private void show() {
+        ServerState before = states.state();
         states.enter(stateNow(), world.now());
-        station.activityChanged();
+        if (states.state() != before) {
+            station.placeTurns(before, states.state());
+        }
         boolean working = states.state() == ServerState.WORKING;
         for (StoppageClock clock : clocks) {
             clock.station(working, 0);

@@ -30,6 +30,7 @@ final class StationProcess {
     private final boolean isLab;
     private Consumer<Server> onward;
     private SealingGate gate = SealingGate.OPEN;
+    private int activePlaces;
     private boolean open;
     private long spools;
     private long repeats;
@@ -121,18 +122,24 @@ final class StationProcess {
                 servers.get(i).offer();
             }
         }
-        activityChanged();
+        if (isLab) {
+            showActivity();
+        }
+    }
+
+    /** A place goes from one state to another. */
+    void placeTurns(ServerState from, ServerState to) {
+        int before = activePlaces;
+        activePlaces += (to.isActive() ? 1 : 0) - (from.isActive() ? 1 : 0);
+        if (activity != NONE && (activePlaces != before || isLab)) {
+            showActivity();
+        }
     }
 
     /** Takes down whether all places are active; a test of the lab counts only while a further lot waits for it. */
-    void activityChanged() {
-        if (activity != NONE) {
-            boolean isActive = !isLab || rack.size() > 0;
-            for (int i = 0; isActive && i < servers.size(); i++) {
-                isActive = servers.get(i).states().state().isActive();
-            }
-            world.active().set(activity, isActive, world.now());
-        }
+    private void showActivity() {
+        boolean isActive = activePlaces == servers.size() && (!isLab || rack.size() > 0);
+        world.active().set(activity, isActive, world.now());
     }
 
     /** Whether spools wait, once the gate has turned away those at the head that must not go in. */

@@ -16,7 +16,6 @@ import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.policy.PurgeTable;
 import spoolyard.core.quantity.Ticks;
-import spoolyard.core.random.Uniforms;
 import spoolyard.core.random.Variate;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.ScrapCause;
@@ -34,8 +33,6 @@ final class StepPlanner {
     private final Variate threadUp;
     private final Variate stabilise;
     private final Variate shutDown;
-    private final Variate approval;
-    private final Uniforms refusal;
 
     StepPlanner(World world, Line line, Heating heating, PurgeTable purges, ToDoubleFunction<Product> rateKgPerH) {
         this.world = world;
@@ -48,8 +45,6 @@ final class StepPlanner {
         this.threadUp = variate(startStop.threadUpS(), "thread-up");
         this.stabilise = variate(startStop.stabiliseS(), "stabilising");
         this.shutDown = variate(startStop.shutDownS(), "shut-down");
-        this.approval = variate(rules.approval().durationS(), "colour approval");
-        this.refusal = world.streams().uniforms("line " + line.name() + " / colour refusal");
     }
 
     private Variate variate(Law law, String what) {
@@ -84,6 +79,10 @@ final class StepPlanner {
             heating.toSetPoints(product.polymer()).ifPresent(step -> steps.add(0, step));
         }
         addStartUpPurge(steps, product, condition);
+        condition
+                .colour()
+                .furtherPurgeKg()
+                .ifPresent(kg -> steps.add(purge("purge again", LineState.PURGING, kg, product, ScrapCause.APPROVAL)));
         ScrapCause cause = condition.cause();
         boolean forChangeover = cause == ScrapCause.POLYMER_PURGE;
         if (!condition.isThreaded()) {
@@ -100,7 +99,7 @@ final class StepPlanner {
         condition
                 .inScrew()
                 .filter(from -> !sameColour(from, product))
-                .ifPresent(from -> addApprovals(steps, from, product));
+                .ifPresent(from -> addApprovals(steps, from, product, condition.colour()));
         return steps;
     }
 
@@ -185,25 +184,29 @@ final class StepPlanner {
     }
 
     /** Judges the colour; each refusal costs a further purge and another judgement. */
-    private void addApprovals(List<Step> steps, Product from, Product to) {
+    private void addApprovals(List<Step> steps, Product from, Product to, ColourApproval colour) {
         ChangeoverRules.Approval how = rules.approval();
-        if (how.crew().isNobody() && how.durationS().mean() == 0) {
+        if (!how.isAsked()) {
             return;
         }
         double extraKg = how.extraPurgeShare() * purges.purgeKg(line, from, to).orElse(0);
-        addApproval(steps, to);
-        while (refusal.next() < how.refusalProbability()) {
+        if (how.meanwhile() == ChangeoverRules.Approval.Meanwhile.HOLD) {
+            colour.changes(extraKg);
+            return;
+        }
+        addApproval(steps, to, colour);
+        while (colour.drawRefusal()) {
             steps.add(purge("purge again", LineState.PURGING, extraKg, to, ScrapCause.APPROVAL)
                     .inChangeover());
-            addApproval(steps, to);
+            addApproval(steps, to, colour);
         }
     }
 
-    private void addApproval(List<Step> steps, Product to) {
+    private void addApproval(List<Step> steps, Product to, ColourApproval colour) {
         steps.add(new Step(
                 "colour approval",
                 LineState.APPROVAL,
-                approval.nextTicks(),
+                colour.drawTicks(),
                 waste(to, ScrapCause.APPROVAL, true),
                 rules.approval().crew(),
                 TaskKind.APPROVAL,

@@ -132,11 +132,6 @@ final class Strand {
         plan();
     }
 
-    /** Goes on to run to waste, at another speed. */
-    void wasteAt(double kgPerS) {
-        feedWaste(kgPerS, kgPerM, wasteCause);
-    }
-
     void stopFeed() {
         advance();
         feed = Feed.STOPPED;
@@ -267,7 +262,6 @@ final class Strand {
         return spindle.isReady();
     }
 
-    /** All that passes the die is lost because the accumulator is full. */
     boolean isOverflowing() {
         return overflow != null;
     }
@@ -355,10 +349,8 @@ final class Strand {
     }
 
     private void endOverflow() {
-        if (overflow != null) {
-            overflow = null;
-            line.overflowChanged();
-        }
+        overflow = null;
+        line.overflowChanged();
         if (slowing) {
             slowing = false;
             line.slowingChanged();

@@ -72,7 +72,7 @@ final class StrandGroup {
     void feedProduct(double kgPerS, double kgPerM, double scrapShare) {
         for (Strand strand : strands) {
             if (isUnderRepair(strand)) {
-                strand.wasteAt(kgPerS / strands.size());
+                strand.feedWaste(kgPerS / strands.size(), kgPerM, ScrapCause.STOPPAGE);
             } else {
                 strand.feedProduct(kgPerS / strands.size() / kgPerM, scrapShare);
             }

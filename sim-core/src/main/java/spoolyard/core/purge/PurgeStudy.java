@@ -110,7 +110,7 @@ public final class PurgeStudy {
      * @param model what is supposed, with the looks of this study
      * @return each pair of different colours. Cost: O(colours^2), some 20 microseconds a pair
      */
-    public PurgeEstimate estimate(PurgeModel model) {
+    public List<PurgeEstimate.Pair> pairs(PurgeModel model) {
         List<PurgeEstimate.Pair> pairs = new ArrayList<>();
         for (String from : compounds.keySet()) {
             for (String to : compounds.keySet()) {
@@ -119,7 +119,7 @@ public final class PurgeStudy {
                 }
             }
         }
-        return new PurgeEstimate(pairs);
+        return pairs;
     }
 
     private Compound compound(String code) {

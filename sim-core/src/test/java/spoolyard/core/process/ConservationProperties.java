@@ -55,6 +55,16 @@ class ConservationProperties {
                                 .mapToLong(LineResult::goodSpools)
                                 .sum());
         assertLossesAreScrap(result);
+        result.quality().approvals().forEach(ConservationProperties::assertHeldSpoolsAddUp);
+    }
+
+    /** Held spools are released, refused, or not yet judged. */
+    private static void assertHeldSpoolsAddUp(QualityResult.ApprovalResult approvals) {
+        assertThat(approvals.released()).isBetween(0L, approvals.held());
+        assertThat(approvals.refused()).isBetween(0L, approvals.judged());
+        if (approvals.refused() == 0) {
+            assertThat(approvals.scrapped()).isZero();
+        }
     }
 
     /**
@@ -89,14 +99,19 @@ class ConservationProperties {
     /** The mass of the spools lost is in the scrap of their line, under their cause. */
     private static void assertLossesAreScrap(RunResult result) {
         for (LineResult line : result.lines()) {
+            assertThat(line.scrapKg().get(ScrapCause.REFUSED_COLOUR))
+                    .isGreaterThanOrEqualTo(lostKg(result, line, ScrapCause.REFUSED_COLOUR) - 1e-9);
             for (ScrapCause cause : List.of(ScrapCause.REFUSED_BY_LAB, ScrapCause.EXPOSURE)) {
-                double lostKg = result.quality().losses().stream()
-                        .filter(loss -> loss.line().equals(line.line()) && loss.cause() == cause)
-                        .mapToDouble(QualityResult.LossResult::kg)
-                        .sum();
-                assertThat(line.scrapKg().get(cause)).isCloseTo(lostKg, within(1e-9));
+                assertThat(line.scrapKg().get(cause)).isCloseTo(lostKg(result, line, cause), within(1e-9));
             }
         }
+    }
+
+    private static double lostKg(RunResult result, LineResult line, ScrapCause cause) {
+        return result.quality().losses().stream()
+                .filter(loss -> loss.line().equals(line.line()) && loss.cause() == cause)
+                .mapToDouble(QualityResult.LossResult::kg)
+                .sum();
     }
 
     @Property(tries = 200, seed = "20270303")

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import spoolyard.core.plant.Break;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
@@ -188,7 +189,12 @@ final class RandomPlants {
                 0,
                 0,
                 true,
-                new ChangeoverRules.Approval(new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5));
+                new Approval(
+                        new Law.Fixed(400),
+                        pick(FITTER, CrewNeed.NOBODY),
+                        0.3,
+                        0.5,
+                        pick(Approval.Meanwhile.values())));
     }
 
     private void material() {

@@ -9,6 +9,7 @@ import java.util.zip.CRC32;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.EndOfPeriod;
@@ -101,7 +102,7 @@ class UnchangedRunsTest {
                 45,
                 1.5,
                 true,
-                new ChangeoverRules.Approval(new Law.Fixed(600), fitter, 0.4, 0.5));
+                new Approval(new Law.Fixed(600), fitter, 0.4, 0.5, Approval.Meanwhile.RUN_TO_WASTE));
     }
 
     @ParameterizedTest
