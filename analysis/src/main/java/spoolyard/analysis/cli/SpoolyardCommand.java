@@ -52,11 +52,8 @@ final class SpoolyardCommand {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));
-<<<<<<< HEAD
         line.addSubcommand(new SwapsCommand(console));
-=======
         line.addSubcommand(new RelieveCommand(console, simulator));
->>>>>>> main
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));
