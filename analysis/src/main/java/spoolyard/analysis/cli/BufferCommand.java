@@ -50,7 +50,7 @@ import spoolyard.scenarios.fault.ScenarioException;
             "Examples:",
             "  spoolyard buffer scenarios/orrenvale --line L3 --target \"overflow <= 2 % of swaps\"",
             "  spoolyard buffer scenarios/orrenvale --line L8 --target \"waste <= 5 kg per shift\" --to \"300 m\"",
-            "  spoolyard buffer scenarios/orrenvale --line L4 --set /crew/roles/operator/zones_strict=no",
+            "  spoolyard buffer scenarios/orrenvale --line L4 --metre-price 150 --years 5",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault, or no capacity",
             "meets the target."
@@ -68,6 +68,9 @@ final class BufferCommand implements Callable<Integer> {
 
     @Mixin
     private CapacityOptions capacities;
+
+    @Mixin
+    private PayBackOptions payBack;
 
     @Option(names = "--line", paramLabel = "LINE", required = true, description = "The line whose accumulator it is.")
     private String lineName;
@@ -125,6 +128,7 @@ final class BufferCommand implements Callable<Integer> {
         Scenario read = scenario.read();
         Line line = Requirements.line(read.plant(), lineName);
         Optional<LossTarget> wanted = wanted(read.plant());
+        payBack.check(read.plant());
         SearchPlan plan = new SearchPlan(capacities.of(line), confidencePct / 100, FIRST_LOOK, most);
         ResultsFolder folder = ResultsFolder.at(out());
         BufferReport report = report(read, line, plan, wanted);
@@ -171,7 +175,14 @@ final class BufferCommand implements Callable<Integer> {
                 read.info().contentHash(),
                 read.info().sets(),
                 experiment.seed());
-        return new BufferReport(provenance, plant, line, curve, finding, experiment.replications());
+        return new BufferReport(
+                provenance,
+                plant,
+                line,
+                curve,
+                finding,
+                experiment.replications(),
+                payBack.worth(plant, line, shown, losses, experiment.replications()));
     }
 
     private void failIfNoneMeets(BufferReport report) throws InputException {

@@ -52,6 +52,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));
+        line.addSubcommand(new SwapsCommand(console));
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ScreenCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));

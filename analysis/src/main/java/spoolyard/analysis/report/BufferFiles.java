@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
@@ -59,6 +60,9 @@ public final class BufferFiles implements ResultsFolder.Filling {
             header.add("overflow_" + cause.name().toLowerCase(Locale.ROOT) + "_pct_of_swaps");
         }
         header.add("dedicated_operator_overflow_pct");
+        if (!report.netPerYear().isEmpty()) {
+            header.addAll(List.of("net_per_year", "net_per_year_half_width"));
+        }
         rows.add(header);
         report.curve().points().forEach(point -> rows.add(row(point)));
         return rows;
@@ -75,6 +79,9 @@ public final class BufferFiles implements ResultsFolder.Filling {
             row.add(Figures.cell(point.pctOfSwaps().get(cause)));
         }
         row.add(Figures.cell(report.operator().overflowPct(point.capacityM())));
+        Optional.ofNullable(report.netPerYear().get(point.capacityM()))
+                .ifPresent(net -> row.addAll(List.of(
+                        Figures.cell(net.mean()), Figures.cell(net.halfWidth().orElse(Double.NaN)))));
         return row;
     }
 

@@ -1,11 +1,16 @@
 package spoolyard.analysis.report;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.DedicatedOperator;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Prices;
@@ -19,6 +24,7 @@ import spoolyard.core.plant.Prices;
  * @param curve losses over the capacity
  * @param finding the search for a target; empty if nobody asked for one
  * @param replications replications behind each point of the curve, at least
+ * @param netPerYear by capacity, what it is worth a year against the present one; empty if nobody asked
  */
 public record BufferReport(
         Provenance provenance,
@@ -26,10 +32,21 @@ public record BufferReport(
         Line line,
         CapacityCurve curve,
         Optional<Finding> finding,
-        int replications) {
+        int replications,
+        Map<Double, Interval> netPerYear) {
+    /** Copies the map. */
+    public BufferReport {
+        netPerYear = Collections.unmodifiableMap(new TreeMap<>(netPerYear));
+    }
     /** The closed form for the line. */
     DedicatedOperator operator() {
         return DedicatedOperator.of(plant, line);
+    }
+
+    /** The capacity that is worth most, if anybody asked. */
+    Optional<Map.Entry<Double, Interval>> worthMost() {
+        return netPerYear.entrySet().stream()
+                .max(Comparator.comparingDouble(each -> each.getValue().mean()));
     }
 
     /** Money, if the scenario has prices. */

@@ -5,10 +5,12 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.record.OverflowCause;
 
 /** Tells on a screen what was found about an accumulator. */
@@ -19,6 +21,8 @@ public final class BufferText {
     private static final int HALF_WIDTH = 7;
     private static final int CAUSE = 10;
     private static final int DEDICATED = 12;
+    private static final int NET = 12;
+    private static final int NET_HALF_WIDTH = 9;
     private static final Map<OverflowCause, String> CAUSES = causes();
 
     private final BufferReport report;
@@ -50,6 +54,7 @@ public final class BufferText {
         lines.add("");
         report.finding().ifPresent(finding -> lines.addAll(answer(finding)));
         lines.add(headed("Knee", knees()));
+        report.worthMost().ifPresent(best -> lines.addAll(worth(best)));
         lines.add("");
         lines.addAll(table());
         lines.add("");
@@ -100,6 +105,16 @@ public final class BufferText {
                 " ".repeat(HEAD) + "no verdict is wrong, if the mean loss does not grow with the capacity.");
     }
 
+    private List<String> worth(Map.Entry<Double, Interval> best) {
+        String money = report.currency().orElseThrow() + " ";
+        return List.of(
+                headed(
+                        "Pay-back",
+                        ink.strong(metres(best.getKey())) + " is worth most: " + money + cell.text(best.getValue(), 0)
+                                + " a year more than the present one, metres paid for."),
+                " ".repeat(HEAD) + "The best of those shown; one whose interval overlaps may be better.");
+    }
+
     private String knees() {
         List<String> parts = new ArrayList<>();
         for (LossMeasure measure : report.measures()) {
@@ -122,6 +137,11 @@ public final class BufferText {
         }
         heading.append(Cell.right("dedicated", DEDICATED));
         units.append(Cell.right("operator %", DEDICATED));
+        if (!report.netPerYear().isEmpty()) {
+            heading.append(Cell.left(Cell.right("net", NET), NET + NET_HALF_WIDTH));
+            String unit = report.currency().orElseThrow() + "/year";
+            units.append(Cell.left(Cell.right(unit, NET), NET + NET_HALF_WIDTH));
+        }
         for (OverflowCause cause : seenCauses()) {
             heading.append(Cell.right(CAUSES.get(cause), CAUSE));
             units.append(Cell.right("%", CAUSE));
@@ -141,6 +161,8 @@ public final class BufferText {
         }
         double dedicated = report.operator().overflowPct(point.capacityM());
         row.append(Cell.right(Double.isNaN(dedicated) ? ink.none() : Figures.shown(dedicated, 2), DEDICATED));
+        Optional.ofNullable(report.netPerYear().get(point.capacityM()))
+                .ifPresent(net -> row.append(cell.aligned(net, 0, NET, NET_HALF_WIDTH)));
         for (OverflowCause cause : seenCauses()) {
             row.append(Cell.right(Figures.shown(point.pctOfSwaps().get(cause), 2), CAUSE));
         }

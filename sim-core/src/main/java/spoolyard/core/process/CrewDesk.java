@@ -11,6 +11,7 @@ import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Role;
 import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.EventLog;
 
 /**
  * Brings calls for work and free people together. Matching happens once an instant, after all that finishes, is released
@@ -19,13 +20,17 @@ import spoolyard.core.quantity.Ticks;
 final class CrewDesk {
     private final Engine engine;
     private final Crew description;
+    private final EventLog log;
+    private final List<String> lineNames;
     private final List<RoleCrew> roles = new ArrayList<>();
     private final List<Task> waiting = new ArrayList<>();
     private final TimedEvent serve;
     private final Matching matching;
 
-    CrewDesk(Engine engine, Crew description, List<String> lineNames, ActivePeriods active) {
+    CrewDesk(Engine engine, Crew description, List<String> lineNames, ActivePeriods active, EventLog log) {
         this.engine = engine;
+        this.log = log;
+        this.lineNames = List.copyOf(lineNames);
         this.description = description;
         for (Role role : description.roles()) {
             int relieved = rolesOf(new CrewNeed(role.relieves()));
@@ -165,6 +170,15 @@ final class CrewDesk {
                     member.shiftEnds(handOver);
                 }
             }
+        }
+    }
+
+    /** Tells what somebody turns to. */
+    void tell(String who, Member.State state, Task task) {
+        if (log.isOn()) {
+            String where = task == null || task.line == Task.NO_LINE ? "" : " " + lineNames.get(task.line);
+            String what = task == null ? "" : task.kind.label() + where;
+            log.tell(engine.now(), who, state.label(), what);
         }
     }
 

@@ -10,11 +10,21 @@ import spoolyard.core.quantity.Ticks;
 final class Member {
     /** What the person is doing. */
     enum State {
-        ABSENT,
-        IDLE,
-        WALKING,
-        WORKING,
-        ON_BREAK;
+        ABSENT("goes home"),
+        IDLE("is free"),
+        WALKING("walks"),
+        WORKING("works"),
+        ON_BREAK("takes a break");
+
+        private final String label;
+
+        State(String label) {
+            this.label = label;
+        }
+
+        String label() {
+            return label;
+        }
 
         boolean isActive() {
             return this == WALKING || this == WORKING;
@@ -25,6 +35,7 @@ final class Member {
     private final CrewDesk desk;
     private final TimedEvent next;
     private final BreakPlan breaks;
+    private final String who;
     private State state = State.ABSENT;
     private Place at = Place.ORIGIN;
     private ShiftRun shift;
@@ -38,6 +49,7 @@ final class Member {
     Member(CrewDesk desk, RoleCrew role, int number) {
         this.desk = desk;
         this.role = role;
+        this.who = role.name() + " " + number;
         this.breaks = new BreakPlan(desk.engine(), role, number, this::breakFallsDue);
         this.next = new TimedEvent(desk.engine(), Phase.FINISH) {
             @Override
@@ -47,7 +59,7 @@ final class Member {
 
             @Override
             public String toString() {
-                return role.name() + " " + number + " next step";
+                return who + " next step";
             }
         };
     }
@@ -245,6 +257,7 @@ final class Member {
         book();
         role.personTurns(state, nextState);
         state = nextState;
+        desk.tell(who, state, state.isActive() ? task : null);
     }
 
     /** Books the time in the present state. */

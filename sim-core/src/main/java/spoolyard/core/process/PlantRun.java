@@ -80,7 +80,8 @@ public final class PlantRun {
                 world.engine(),
                 plant.crew(),
                 plant.lines().stream().map(Line::name).toList(),
-                world.active());
+                world.active(),
+                log);
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());

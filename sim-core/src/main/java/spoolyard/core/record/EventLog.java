@@ -10,7 +10,7 @@ public interface EventLog {
      * One thing that happened.
      *
      * @param tick when, ticks since the start of the run; never decreases
-     * @param station where: a line, a strand as {@code L4/2}, a station, or a role
+     * @param station where: a line, a strand as {@code L4/2}, a station, or a person as {@code operator 2}
      * @param what what, in a few fixed words
      * @param detail more, or empty
      */
