@@ -5,15 +5,7 @@ import spoolyard.analysis.experiment.Progress;
 
 /** How an experiment is run: what every command that simulates understands. */
 final class ExperimentOptions {
-    private static final int MOST_REPLICATIONS = 1_000_000;
     private static final int MOST_THREADS = 1024;
-
-    @Option(
-            names = "--replications",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "Number of replications; more narrow the intervals. Default: ${DEFAULT-VALUE}.")
-    private int replications;
 
     @Option(
             names = "--seed",
@@ -32,26 +24,6 @@ final class ExperimentOptions {
     private boolean isQuiet;
 
     /**
-     * Checks the numbers.
-     *
-     * @param fewest fewest replications that make sense
-     * @throws InputException if one is out of range
-     */
-    void check(int fewest) throws InputException {
-        require("--replications", replications, fewest, MOST_REPLICATIONS);
-        require("--threads", threads(), 1, MOST_THREADS);
-    }
-
-    /**
-     * How many replications.
-     *
-     * @return at least 1 once checked
-     */
-    int replications() {
-        return replications;
-    }
-
-    /**
      * The master seed.
      *
      * @return any number
@@ -63,10 +35,18 @@ final class ExperimentOptions {
     /**
      * How many replications at once.
      *
-     * @return at least 1 once checked
+     * @return at least 1
+     * @throws InputException if it is out of range
      */
-    int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    int threads() throws InputException {
+        int wanted = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        if (wanted < 1 || wanted > MOST_THREADS) {
+            throw new InputException(
+                    "--threads = " + wanted,
+                    "Must be a whole number from 1 to " + MOST_THREADS + ".",
+                    "give such a number");
+        }
+        return wanted;
     }
 
     /**
@@ -86,14 +66,5 @@ final class ExperimentOptions {
      */
     Progress progress(Console console) {
         return isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
-    }
-
-    private static void require(String option, int value, int fewest, int most) throws InputException {
-        if (value < fewest || value > most) {
-            throw new InputException(
-                    option + " = " + value,
-                    "Must be a whole number from " + fewest + " to " + most + ".",
-                    "give such a number");
-        }
     }
 }

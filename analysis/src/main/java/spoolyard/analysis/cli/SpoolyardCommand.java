@@ -49,6 +49,7 @@ final class SpoolyardCommand {
         CommandLine line = new CommandLine(new SpoolyardCommand());
         line.addSubcommand(new RunCommand(console, simulator));
         line.addSubcommand(new CompareCommand(console, simulator));
+        line.addSubcommand(new SelectCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new NewCommand(console));
