@@ -52,6 +52,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new SelectCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
+        line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
