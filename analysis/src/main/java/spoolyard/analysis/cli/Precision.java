@@ -25,14 +25,14 @@ final class Precision {
         if (effort.isFixed()) {
             return List.of();
         }
-        String count = grown.observations().size() + " replications";
+        int count = grown.observations().size();
         List<String> lines = new ArrayList<>();
-        String known = Double.isFinite(grown.width()) ? percent(grown.width()) : "not";
-        lines.add(why(effort, grown.stop()) + " after " + count + ": " + measure.fileName() + " is known to " + known
-                + ". --replications " + grown.observations().size() + " gives the same.");
-        if (grown.stop() == Grown.Stop.PRECISE) {
-            lines.add("Stopping by the interval makes it hold a little less often than it says: docs/answers.md");
-        }
+        lines.add(why(effort, grown.stop()) + " after " + count + " replications: " + measure.fileName() + " "
+                + (Double.isFinite(grown.width()) ? "+/- " + percent(grown.width()) : "not known") + ".");
+        lines.add("--replications " + count + " gives the same again."
+                + (grown.stop() == Grown.Stop.PRECISE
+                        ? " Stopping by the interval costs a little of its level: docs/answers.md"
+                        : ""));
         return lines;
     }
 

@@ -34,13 +34,24 @@ final class ProgressBar implements Progress {
 
     @Override
     public void reached(int done, int total) {
+        if (done == total) {
+            clear();
+            return;
+        }
         int full = (int) ((long) WIDTH * done / total);
         String bar = "[" + "#".repeat(full) + ".".repeat(WIDTH - full) + "]  " + done + " of " + total + " replications"
                 + width;
-        String cleared = " ".repeat(shownLength);
-        err.print("\r" + (done == total ? cleared + "\r" : bar));
+        err.print("\r" + bar + " ".repeat(Math.max(0, shownLength - bar.length())));
         err.flush();
         shownLength = bar.length();
+    }
+
+    private void clear() {
+        if (shownLength > 0) {
+            err.print("\r" + " ".repeat(shownLength) + "\r");
+            err.flush();
+            shownLength = 0;
+        }
     }
 
     @Override

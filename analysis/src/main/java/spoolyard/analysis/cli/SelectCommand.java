@@ -140,7 +140,7 @@ final class SelectCommand implements Callable<Integer> {
 
     private Selection select(Zone zone, Observations race, int plants) throws InputException {
         if (isTwoStage) {
-            return new Rinott(zone).select(race, most);
+            return new Rinott(zone, plants).select(race, most);
         }
         KimNelson procedure = new KimNelson(zone);
         if (procedure.eta(plants) <= 0) {

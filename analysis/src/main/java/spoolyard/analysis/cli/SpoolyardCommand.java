@@ -50,6 +50,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new RunCommand(console, simulator));
         line.addSubcommand(new CompareCommand(console, simulator));
         line.addSubcommand(new SelectCommand(console, simulator));
+        line.addSubcommand(new WarmupCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new ShiftsCommand(console));

@@ -39,11 +39,11 @@ public record Effort(int fewest, int most, OptionalDouble wantedWidth, Optional<
     }
 
     /**
-     * Whether the number of replications is known before the first.
+     * Whether the number of replications is laid down beforehand.
      *
-     * @return false if it depends on what they show or how long they take
+     * @return false if it may depend on what they show or how long they take
      */
     public boolean isFixed() {
-        return fewest == most;
+        return wantedWidth.isEmpty() && budget.isEmpty();
     }
 }

@@ -16,20 +16,24 @@ import java.util.stream.IntStream;
  */
 public final class Rinott {
     private final Zone zone;
+    private final double h;
 
     /**
      * The procedure.
      *
      * @param zone what it shall promise
+     * @param systems number of systems, {@code >= 2}
+     * @throws IllegalArgumentException if the confidence is no more than guessing gives
      */
-    public Rinott(Zone zone) {
+    public Rinott(Zone zone, int systems) {
         this.zone = zone;
+        this.h = RinottConstant.h(zone.confidence(), zone.firstStage(), systems);
     }
 
     /**
      * Selects the best.
      *
-     * @param observations of the systems, independent of each other; larger is better
+     * @param observations of as many systems as were said, independent of each other; larger is better
      * @param most observations of a system beyond which it stops, {@code >= firstStage}
      * @return the selection
      */
@@ -48,20 +52,14 @@ public final class Rinott {
         return tally.selection(Collections.max(needed) <= most);
     }
 
-    /**
-     * Observations of each system that the second stage would bring it to.
-     *
-     * @param firstStage first-stage observations, one list a system
-     * @return one a system, {@code >= } the first stage
-     */
+    /** Observations of each system that the second stage brings it to. */
     private List<Integer> needed(Tally firstStage, int systems) {
-        double h = RinottConstant.h(zone.confidence(), zone.firstStage(), systems);
         return IntStream.range(0, systems)
-                .mapToObj(system -> needed(h, Math.sqrt(firstStage.variance(system))))
+                .mapToObj(system -> needed(Math.sqrt(firstStage.variance(system))))
                 .toList();
     }
 
-    private int needed(double h, double deviation) {
+    private int needed(double deviation) {
         double ratio = h * deviation / zone.indifference();
         return (int) Math.min(Integer.MAX_VALUE, Math.max(zone.firstStage(), Math.ceil(ratio * ratio)));
     }

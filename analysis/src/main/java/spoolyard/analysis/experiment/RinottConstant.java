@@ -3,8 +3,8 @@ package spoolyard.analysis.experiment;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.special.Erf;
 import org.hipparchus.special.Gamma;
-import spoolyard.core.random.Normal;
 
 /**
  * Rinott's constant h: the root of
@@ -19,8 +19,8 @@ import spoolyard.core.random.Normal;
  */
 public final class RinottConstant {
     private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
-    private static final int PANELS = 3;
-    private static final int NODES = 20;
+    private static final int PANELS = 2;
+    private static final int NODES = 40;
     private static final double SPREAD = 9;
     private static final double ACCURACY = 1e-10;
     private static final int MOST_STEPS = 200;
@@ -78,19 +78,25 @@ public final class RinottConstant {
     }
 
     private double probability(double h) {
+        double[] notBeaten = notBeaten(h);
         double sum = 0;
         for (int i = 0; i < roots.length; i++) {
-            sum += weights[i] * Math.pow(notBeaten(h, roots[i]), systems - 1);
+            sum += weights[i] * Math.pow(notBeaten[i], systems - 1);
         }
         return sum;
     }
 
-    private double notBeaten(double h, double root) {
-        double sum = 0;
+    /** The inner integral at each root of y. What is integrated is the same with x and y exchanged. */
+    private double[] notBeaten(double h) {
+        double[] sums = new double[roots.length];
         for (int i = 0; i < roots.length; i++) {
-            double spread = freedom * (1 / (roots[i] * roots[i]) + 1 / (root * root));
-            sum += weights[i] * Normal.above(-h / Math.sqrt(spread));
+            for (int j = 0; j <= i; j++) {
+                double spread = freedom * (1 / (roots[i] * roots[i]) + 1 / (roots[j] * roots[j]));
+                double below = Erf.erfc(-h / Math.sqrt(2 * spread)) / 2;
+                sums[i] += weights[j] * below;
+                sums[j] += i == j ? 0 : weights[i] * below;
+            }
         }
-        return sum;
+        return sums;
     }
 }
