@@ -53,7 +53,10 @@ final class SpoolyardCommand {
         line.addSubcommand(new WarmupCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
+        line.addSubcommand(new BufferCommand(console, simulator));
+        line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
+        line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

@@ -2,11 +2,12 @@ package spoolyard.analysis.report;
 
 import java.util.List;
 import java.util.stream.Stream;
+import spoolyard.core.record.QualityResult.ApprovalResult;
 import spoolyard.core.record.QualityResult.ExposureResult;
 import spoolyard.core.record.QualityResult.LotResult;
 import spoolyard.core.record.StationResult;
 
-/** Lab and exposure clock: the tests and rework stations, the lots, and how long spools stood unsealed. */
+/** Colour approval, lab and exposure clock: spools held, the tests and rework stations, the lots, and how long spools stood unsealed. */
 final class QualitySheets {
     static final Sheet<StationResult> LAB = new Sheet<>(
             "lab",
@@ -56,6 +57,20 @@ final class QualitySheets {
                     Column.amount("scrapped_spools", ExposureResult::scrapped),
                     Column.average("mean_exposure_h", each -> each.exposedS() / 3600 / each.spools()),
                     Column.amount("longest_exposure_h", each -> each.longestS() / 3600)));
+
+    static final Sheet<ApprovalResult> COLOUR = new Sheet<>(
+            "colour_approval",
+            List.of("line"),
+            (setting, result) -> result.quality().approvals(),
+            each -> List.of(each.line()),
+            List.of(
+                    Column.amount("judgements", ApprovalResult::judged),
+                    Column.amount("refusals", ApprovalResult::refused),
+                    Column.amount("held_spools", ApprovalResult::held),
+                    Column.amount("released_spools", ApprovalResult::released),
+                    Column.amount("scrapped_spools", ApprovalResult::scrapped),
+                    Column.average("wait_min_each", each -> each.waitS() / 60 / each.judged()),
+                    Column.amount("longest_wait_min", each -> each.longestWaitS() / 60)));
 
     private QualitySheets() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Finishing;
@@ -15,6 +16,7 @@ import spoolyard.core.random.InverseTables;
 import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.SwapLog;
 
 /**
  * One replication of a plant: one object, one thread, used once. The same plant, seed and replication give bit-identical
@@ -44,7 +46,7 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, PlantLaws.tables(plant)), masterSeed, replication, log);
+        this(plant, PlantLaws.tables(plant), masterSeed, replication, log);
     }
 
     /**
@@ -57,22 +59,34 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, tables), masterSeed, replication, log);
+        this(plant, tables, masterSeed, replication, log, SwapLog.SILENT);
     }
 
-    private PlantRun(Plant plant, Streams streams, long masterSeed, int replication, EventLog log) {
+    /**
+     * Prepares one of many runs of a plant, which also tells its spool changes.
+     *
+     * @param plant the plant
+     * @param tables from {@link PlantLaws#tables(Plant)}, shared by all runs of the plant
+     * @param masterSeed seed of the experiment, any value
+     * @param replication number of the replication, {@code >= 0}
+     * @param log where to tell events, {@link EventLog#SILENT} for nowhere
+     * @param swaps where to tell spool changes, {@link SwapLog#SILENT} for nowhere
+     */
+    public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log, SwapLog swaps) {
         this.masterSeed = masterSeed;
         this.replication = replication;
-        this.world = new World(plant, new Engine(), streams, log);
+        this.world = new World(plant, new Engine(), new Streams(masterSeed, replication, tables), log, swaps);
         this.desk = new CrewDesk(
                 world.engine(),
                 plant.crew(),
-                plant.lines().stream().map(Line::name).toList());
+                plant.lines().stream().map(Line::name).toList(),
+                world.active());
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
-        this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines));
-        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()));
+        Losses losses = new Losses(world, flow, orders, lines);
+        this.route = new SpoolRoute(world, desk, flow, losses);
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -100,7 +114,9 @@ public final class PlantRun {
         start();
         world.engine().runUntil(horizon);
         desk.close();
-        return result();
+        RunResult result = result();
+        lines.forEach(line -> line.strands().forEach(Strand::tellChange));
+        return result;
     }
 
     /** Puts everything that is known beforehand on the calendar. */
@@ -151,7 +167,11 @@ public final class PlantRun {
                 route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
                 flow.result(route.waiting(), route.inWork()),
-                route.quality());
+                route.quality(lines.stream()
+                        .map(line -> line.colour().result())
+                        .flatMap(Optional::stream)
+                        .toList()),
+                world.active().close(world.plant().horizonTicks()));
     }
 
     private List<RunResult.CrewResult> crewResults() {

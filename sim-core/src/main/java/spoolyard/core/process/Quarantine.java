@@ -81,7 +81,7 @@ final class Quarantine {
     }
 
     private void cutIfStuck() {
-        if (!rack.hasRoom() && openSpools == rack.size() && openSpools > 0) {
+        if (!rack.hasRoom() && rack.held() == 0 && openSpools == rack.size() && openSpools > 0) {
             Lot largest = open.stream()
                     .max(Comparator.comparingInt(lot -> lot.spools().size()))
                     .orElseThrow();

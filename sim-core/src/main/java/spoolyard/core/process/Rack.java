@@ -21,6 +21,7 @@ final class Rack {
     private Consumer<Spool> onArrival = spool -> {};
     private long arrivals;
     private int kept;
+    private int held;
     private int peak;
     private long last;
     private double spoolTicks;
@@ -52,7 +53,7 @@ final class Rack {
     }
 
     boolean hasRoom() {
-        return spools.size() + kept < places;
+        return spools.size() + held + kept < places;
     }
 
     /** Keeps a place, now or when one becomes free, in the order of asking. */
@@ -74,11 +75,36 @@ final class Rack {
     void put(Spool spool) {
         kept--;
         book();
+        add(spool);
+    }
+
+    private void add(Spool spool) {
         spool.rackedTick = world.now();
         spool.arrival = arrivals++;
         spools.add(spool);
-        peak = Math.max(peak, spools.size());
+        peak = Math.max(peak, spools.size() + held);
         onArrival.accept(spool);
+    }
+
+    /** A spool stands on a place kept for it, but nobody may take it before {@link #free(Spool)}. */
+    void hold() {
+        kept--;
+        book();
+        held++;
+        peak = Math.max(peak, spools.size() + held);
+    }
+
+    /** A held spool may be taken. */
+    void free(Spool spool) {
+        book();
+        held--;
+        add(spool);
+    }
+
+    /** A held spool is taken away; whoever does it calls {@link #grant()} afterwards. */
+    void dropHeld() {
+        book();
+        held--;
     }
 
     /** Gives up a place kept for a spool that won't come. */
@@ -114,12 +140,17 @@ final class Rack {
     }
 
     private void book() {
-        spoolTicks += (double) spools.size() * (world.now() - last);
+        spoolTicks += (double) (spools.size() + held) * (world.now() - last);
         last = world.now();
     }
 
     int size() {
         return spools.size();
+    }
+
+    /** Spools that stand in it and must not be taken. */
+    int held() {
+        return held;
     }
 
     int places() {
@@ -136,6 +167,6 @@ final class Rack {
 
     double meanSize() {
         book();
-        return world.now() == 0 ? spools.size() : spoolTicks / world.now();
+        return world.now() == 0 ? spools.size() + held : spoolTicks / world.now();
     }
 }

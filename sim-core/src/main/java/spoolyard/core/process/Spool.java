@@ -25,6 +25,8 @@ final class Spool {
     Optional<Campaign> campaign = Optional.empty();
     /** The lot it is in, from quarantine on. */
     Optional<Lot> lot = Optional.empty();
+    /** The colour judgement for which it is held; empty if its colour is approved or nobody asks. */
+    Optional<ColourHold> hold = Optional.empty();
     /** Whether it has a defect that only the lab can see. */
     boolean defective;
     /** Whether it was flagged by the gauge and the lab will reject it. */

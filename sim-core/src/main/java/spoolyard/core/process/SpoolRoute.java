@@ -12,6 +12,7 @@ import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.record.QualityResult;
+import spoolyard.core.record.QualityResult.ApprovalResult;
 import spoolyard.core.record.StationResult;
 
 /** The way of a spool from winder or gate to pallet: stations, quarantine, lab and rework, and how they are connected. */
@@ -43,7 +44,7 @@ final class SpoolRoute {
                 .orElse(-1);
         this.rework = new Rework(world, desk, rules);
         for (FinishingStation description : finishing.stations()) {
-            stations.add(new StationProcess(world, desk, description, "station", rackOf(description)));
+            stations.add(new StationProcess(world, desk, description, StationSort.FLOW, rackOf(description)));
         }
         rules.lab().ifPresent(this::buildLab);
         rules.exposure().ifPresent(this::buildGate);
@@ -157,23 +158,28 @@ final class SpoolRoute {
     }
 
     long waiting() {
-        return quarantine.map(Rack::size).orElse(0)
+        return quarantine.map(SpoolRoute::standing).orElse(0L)
                 + spoolStations().stream()
-                        .mapToLong(station -> station.rack().size())
+                        .mapToLong(station -> standing(station.rack()))
                         .sum();
+    }
+
+    private static long standing(Rack rack) {
+        return rack.size() + rack.held();
     }
 
     long inWork() {
         return spoolStations().stream().mapToLong(StationProcess::inWork).sum();
     }
 
-    QualityResult quality() {
+    QualityResult quality(List<ApprovalResult> approvals) {
         return new QualityResult(
                 results(tests()),
                 results(rework.used()),
                 lab.map(LabProcess::lots).orElse(List.of()),
                 gate.map(ExposureGate::results).orElse(List.of()),
-                losses.results());
+                losses.results(),
+                approvals);
     }
 
     private static List<StationResult> results(List<StationProcess> some) {

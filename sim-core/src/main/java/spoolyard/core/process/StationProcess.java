@@ -18,14 +18,19 @@ import spoolyard.core.record.StationResult;
 
 /** A finishing station as it runs: its rack, its work places, and where its spools go next. */
 final class StationProcess {
+    private static final int NONE = -1;
+
     private final World world;
     private final FinishingStation description;
     private final Rack rack;
     private final List<Server> servers = new ArrayList<>();
     private final List<Variate> cycleTimes = new ArrayList<>();
     private final Uniforms repeat;
+    private final int activity;
+    private final boolean isLab;
     private Consumer<Server> onward;
     private SealingGate gate = SealingGate.OPEN;
+    private int activePlaces;
     private boolean open;
     private long spools;
     private long repeats;
@@ -35,14 +40,14 @@ final class StationProcess {
     private long longestWaitTicks;
 
     StationProcess(World world, CrewDesk desk, FinishingStation description) {
-        this(world, desk, description, "station", new Rack(world, description.waitingPlaces()));
+        this(world, desk, description, StationSort.FLOW, new Rack(world, description.waitingPlaces()));
     }
 
-    StationProcess(World world, CrewDesk desk, FinishingStation description, String sort, Rack rack) {
+    StationProcess(World world, CrewDesk desk, FinishingStation description, StationSort sort, Rack rack) {
         this.world = world;
         this.description = description;
         this.rack = rack;
-        String name = sort + " " + description.name();
+        String name = sort.label() + " " + description.name();
         for (FinishingStation.Cycle cycle : description.cycles()) {
             cycleTimes.add(
                     world.streams().variate(cycle.timeS(), name + " / cycle up to " + cycle.upToSpoolKg() + " kg"));
@@ -51,6 +56,10 @@ final class StationProcess {
         for (int number = 1; number <= description.servers(); number++) {
             servers.add(new Server(world, desk, this, name + " / place " + number));
         }
+        this.isLab = sort == StationSort.LAB;
+        this.activity = sort.kind()
+                .map(kind -> world.active().add(kind, description.name()))
+                .orElse(NONE);
         rack.whenSpoolArrives(spool -> offerWork());
     }
 
@@ -113,6 +122,24 @@ final class StationProcess {
                 servers.get(i).offer();
             }
         }
+        if (isLab) {
+            showActivity();
+        }
+    }
+
+    /** A place goes from one state to another. */
+    void placeTurns(ServerState from, ServerState to) {
+        int before = activePlaces;
+        activePlaces += (to.isActive() ? 1 : 0) - (from.isActive() ? 1 : 0);
+        if (activity != NONE && (activePlaces != before || isLab)) {
+            showActivity();
+        }
+    }
+
+    /** Takes down whether all places are active; a test of the lab counts only while a further lot waits for it. */
+    private void showActivity() {
+        boolean isActive = activePlaces == servers.size() && (!isLab || rack.size() > 0);
+        world.active().set(activity, isActive, world.now());
     }
 
     /** Whether spools wait, once the gate has turned away those at the head that must not go in. */
@@ -202,11 +229,9 @@ final class StationProcess {
     StationResult result() {
         Map<ServerState, Double> seconds = new EnumMap<>(ServerState.class);
         Arrays.stream(ServerState.values()).forEach(state -> seconds.put(state, 0.0));
-        long active = 0;
         for (Server server : servers) {
             server.states().close(world.now());
             server.states().seconds().forEach((state, s) -> seconds.merge(state, s, Double::sum));
-            active += server.states().activePeriods();
         }
         return new StationResult(
                 description.name(),
@@ -218,7 +243,6 @@ final class StationProcess {
                 Ticks.toSeconds(longestWaitTicks),
                 rack.meanSize(),
                 rack.peak(),
-                begun == 0 ? 0 : waited / (double) begun,
-                active);
+                begun == 0 ? 0 : waited / (double) begun);
     }
 }

@@ -14,17 +14,19 @@ final class WinderOutput {
     private final int index;
     private final Floor floor;
     private final LineLedger ledger;
+    private final ColourApproval colour;
     private final Uniforms defects;
     private final Uniforms flags;
     private final Optional<LotLuck> luck;
     private Optional<Campaign> campaign = Optional.empty();
 
-    WinderOutput(World world, Line line, int index, Floor floor, LineLedger ledger) {
+    WinderOutput(World world, LineProcess process, Floor floor, ColourApproval colour) {
         this.world = world;
-        this.line = line;
-        this.index = index;
+        this.line = process.description();
+        this.index = process.index();
+        this.colour = colour;
         this.floor = floor;
-        this.ledger = ledger;
+        this.ledger = process.ledger();
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
         this.flags = world.streams().uniforms("line " + line.name() + " / flagged spool");
         this.luck = LotLuck.of(world, "line " + line.name());
@@ -45,6 +47,7 @@ final class WinderOutput {
         Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
         if (grade == SpoolGrade.GOOD) {
             spool.campaign = campaign();
+            spool.hold = colour.hold();
             spool.condemned = isForLab;
         }
         return spool;
@@ -78,7 +81,8 @@ final class WinderOutput {
             ledger.goodSpools++;
             ledger.goodKg += spool.massKg;
             floor.flow().made(spool);
-            floor.rack().put(spool);
+            spool.hold.ifPresentOrElse(
+                    hold -> hold.takenOff(spool), () -> floor.rack().put(spool));
         } else {
             book(spool);
             floor.rack().release();

@@ -3,22 +3,25 @@ package spoolyard.core.record;
 import java.util.List;
 
 /**
- * Lab, exposure clock and spools lost behind the line over one replication. Immutable.
+ * Colour approval, lab, exposure clock and spools lost behind the line over one replication. Immutable.
  *
  * @param lab the tests as stations; their {@code spools} are lots
  * @param rework sorting, re-spooling and drying again
  * @param lots lots by polymer
  * @param exposure exposure by polymer
  * @param losses spools lost behind the line, by line and cause
+ * @param approvals colour approvals with product held, by line; empty if product is not held
  */
 public record QualityResult(
         List<StationResult> lab,
         List<StationResult> rework,
         List<LotResult> lots,
         List<ExposureResult> exposure,
-        List<LossResult> losses) {
+        List<LossResult> losses,
+        List<ApprovalResult> approvals) {
     /** No lab, no exposure clock. */
-    public static final QualityResult NONE = new QualityResult(List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final QualityResult NONE =
+            new QualityResult(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     /** Copies the lists. */
     public QualityResult {
@@ -27,7 +30,30 @@ public record QualityResult(
         lots = List.copyOf(lots);
         exposure = List.copyOf(exposure);
         losses = List.copyOf(losses);
+        approvals = List.copyOf(approvals);
     }
+
+    /**
+     * Colour approvals of a line that makes and holds product meanwhile.
+     *
+     * @param line its name
+     * @param judged judgements
+     * @param refused of these, refused
+     * @param held spools that stood held
+     * @param released of these, released; those not yet judged and those refused are the rest
+     * @param scrapped spools refused, held or still at the winder
+     * @param waitS time from the first product to the judgement, seconds, summed over {@code judged}
+     * @param longestWaitS longest such time, seconds
+     */
+    public record ApprovalResult(
+            String line,
+            long judged,
+            long refused,
+            long held,
+            long released,
+            long scrapped,
+            double waitS,
+            double longestWaitS) {}
 
     /**
      * Lots of a polymer.

@@ -18,6 +18,7 @@ import java.util.List;
  * @param inbound one a source of spools from outside, in plant order
  * @param flow spools and their whereabouts
  * @param quality lab, exposure clock and spools lost behind the line
+ * @param activity active periods of lines, roles, stations, lab tests and dryers, by kind, then plant order
  */
 public record RunResult(
         long masterSeed,
@@ -32,7 +33,8 @@ public record RunResult(
         List<StationResult> finishing,
         List<InboundResult> inbound,
         FlowResult flow,
-        QualityResult quality) {
+        QualityResult quality,
+        List<Activity> activity) {
     /** Copies the lists. */
     public RunResult {
         lines = List.copyOf(lines);
@@ -42,10 +44,11 @@ public record RunResult(
         crew = List.copyOf(crew);
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
+        activity = List.copyOf(activity);
     }
 
     /**
-     * A run without lab and exposure clock.
+     * A run without lab and exposure clock, of whose activity nothing is told.
      *
      * @param masterSeed as above
      * @param replication as above
@@ -86,7 +89,8 @@ public record RunResult(
                 finishing,
                 inbound,
                 flow,
-                QualityResult.NONE);
+                QualityResult.NONE,
+                List.of());
     }
 
     /**
@@ -208,8 +212,6 @@ public record RunResult(
      * @param tasks tasks ended
      * @param meanWaitS mean time from call to arrival over the tasks ended, seconds; 0 if none
      * @param longestWaitS longest such time, seconds
-     * @param activePeriods number of unbroken periods of work and walking, over all persons: tasks that follow each other
-     *     at once are one period
      * @param ratedPaidS person-seconds paid, each times the pay factor of its shift
      */
     public record CrewResult(
@@ -223,7 +225,6 @@ public record RunResult(
             long tasks,
             double meanWaitS,
             double longestWaitS,
-            long activePeriods,
             double ratedPaidS) {
         /**
          * A role at the usual pay.
@@ -238,7 +239,6 @@ public record RunResult(
          * @param tasks as above
          * @param meanWaitS as above
          * @param longestWaitS as above
-         * @param activePeriods as above
          */
         public CrewResult(
                 String role,
@@ -250,21 +250,8 @@ public record RunResult(
                 double paidS,
                 long tasks,
                 double meanWaitS,
-                double longestWaitS,
-                long activePeriods) {
-            this(
-                    role,
-                    shift,
-                    presentS,
-                    busyS,
-                    walkingS,
-                    breakS,
-                    paidS,
-                    tasks,
-                    meanWaitS,
-                    longestWaitS,
-                    activePeriods,
-                    paidS);
+                double longestWaitS) {
+            this(role, shift, presentS, busyS, walkingS, breakS, paidS, tasks, meanWaitS, longestWaitS, paidS);
         }
     }
 

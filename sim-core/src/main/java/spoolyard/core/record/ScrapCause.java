@@ -33,7 +33,9 @@ public enum ScrapCause {
     /** Spool of a lot that the lab refused, ground or sorted out. */
     REFUSED_BY_LAB("refused by lab"),
     /** Spool that stood unsealed too long. */
-    EXPOSURE("exposure");
+    EXPOSURE("exposure"),
+    /** Spools held for their colour and refused, with what was on the strands at the refusal. */
+    REFUSED_COLOUR("refused colour");
 
     private final String label;
 

@@ -89,10 +89,10 @@ final class Audit {
     }
 
     private void spools(List<String> broken) {
-        long inSystem = run.route().quarantine().map(Rack::size).orElse(0);
+        long inSystem = run.route().quarantine().map(Audit::standing).orElse(0L);
         run.route().quarantine().ifPresent(rack -> places("quarantine", rack, broken));
         for (StationProcess station : run.route().spoolStations()) {
-            inSystem += station.rack().size() + station.inWork();
+            inSystem += standing(station.rack()) + station.inWork();
             places("rack of " + station.description().name(), station.rack(), broken);
         }
         long lostByLines = run.lines().stream().mapToLong(line -> lost(line)).sum();
@@ -119,8 +119,12 @@ final class Audit {
                 .sum();
     }
 
+    private static long standing(Rack rack) {
+        return rack.size() + rack.held();
+    }
+
     private static void places(String what, Rack rack, List<String> broken) {
-        if (rack.size() + rack.keptPlaces() > rack.places()) {
+        if (standing(rack) + rack.keptPlaces() > rack.places()) {
             broken.add(what + " holds more than its places");
         }
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import spoolyard.core.plant.Break;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
@@ -15,6 +16,8 @@ import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.HeatUp;
+import spoolyard.core.plant.HeatZone;
 import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
@@ -147,9 +150,19 @@ final class RandomPlants {
         }
     }
 
+    /** A barrel that heats in about 20 min, and a die that a breakdown leaves cold. */
+    private static HeatUp zones() {
+        return new HeatUp.Zoned(
+                List.of(
+                        new HeatZone("barrel", 8, 40, 9000, 2400, -15),
+                        new HeatZone("adapter", 1.5, 5, 3600, 3600, 0),
+                        new HeatZone("die", 1, 3, 900, 600, 5)),
+                20);
+    }
+
     private void starts() {
         sketch.startStop = new StartStop(
-                new Law.Triangular(600, 1000, 1500),
+                pick(new HeatUp.Timed(new Law.Triangular(600, 1000, 1500)), zones()),
                 new Law.Fixed(300),
                 pick(new Law.Fixed(300), Law.ZERO),
                 new Law.Fixed(200),
@@ -169,14 +182,19 @@ final class RandomPlants {
         ChangeoverRules rules = sketch.changeovers;
         sketch.changeovers = new ChangeoverRules(
                 rules.measured(),
-                rules.formula(),
+                rules.unmeasured(),
                 List.of(new ChangeoverRules.SetUpStep("feeder", new Law.Fixed(300), FITTER)),
                 List.of(),
                 List.of(),
                 0,
                 0,
                 true,
-                new ChangeoverRules.Approval(new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5));
+                new Approval(
+                        new Law.Fixed(400),
+                        pick(FITTER, CrewNeed.NOBODY),
+                        0.3,
+                        0.5,
+                        pick(Approval.Meanwhile.values())));
     }
 
     private void material() {
