@@ -82,7 +82,7 @@ final class CompareCommand implements Callable<Integer> {
     private EffortOptions efforts;
 
     @Mixin
-    private ExperimentOptions experiment;
+    private SimulationOptions experiment;
 
     @Option(
             names = "--out",
@@ -104,6 +104,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
+        experiment.check();
         Effort effort = efforts.effort(FEWEST_REPLICATIONS, experiment.threads());
         Measure measure = efforts.measure();
         Contest contest = Contest.read(base, alternatives, settings, experiment.seed());
@@ -117,8 +118,7 @@ final class CompareCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private Grown<List<double[]>> observed(List<Alternative> plants, Effort effort, Measure measure)
-            throws InputException {
+    private Grown<List<double[]>> observed(List<Alternative> plants, Effort effort, Measure measure) {
         CommonNumbers<double[]> numbers = new CommonNumbers<>(Contest.trial(plants, simulator), experiment.threads());
         return new SequentialExperiment<>(
                         (first, count, progress) -> numbers.run(plants.size(), first, count, progress),

@@ -11,7 +11,9 @@ import spoolyard.scenarios.format.Quantity;
 
 /** How many replications an experiment takes. */
 final class EffortOptions {
-    private static final int MOST_REPLICATIONS = 1_000_000;
+    /** Most replications of any experiment. */
+    static final int MOST_REPLICATIONS = 1_000_000;
+
     private static final int USUAL_REPLICATIONS = 20;
     private static final int USUAL_CAP = 1000;
     private static final int FEWEST_FOR_INTERVAL = 2;

@@ -1,27 +1,40 @@
 package spoolyard.analysis.cli;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.experiment.Progress;
 
-/** How an experiment is run: what every command that simulates understands. */
+/** How an experiment with a number of replications laid down beforehand is run. */
 final class ExperimentOptions {
-    private static final int MOST_THREADS = 1024;
-
     @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Master seed, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--threads",
+            names = "--replications",
             paramLabel = "N",
-            description = "Replications at once; does not change the results. Default: one for each core.")
-    private Integer threads;
+            defaultValue = "20",
+            description = "Number of replications; more narrow the intervals. Default: ${DEFAULT-VALUE}.")
+    private int replications;
 
-    @Option(names = "--quiet", description = "Print nothing but faults.")
-    private boolean isQuiet;
+    @Mixin
+    private SimulationOptions simulation;
+
+    /**
+     * Checks the numbers.
+     *
+     * @param fewest fewest replications that make sense
+     * @throws InputException if one is out of range
+     */
+    void check(int fewest) throws InputException {
+        EffortOptions.require("--replications", replications, fewest, EffortOptions.MOST_REPLICATIONS);
+        simulation.check();
+    }
+
+    /**
+     * How many replications.
+     *
+     * @return at least 1 once checked
+     */
+    int replications() {
+        return replications;
+    }
 
     /**
      * The master seed.
@@ -29,24 +42,16 @@ final class ExperimentOptions {
      * @return any number
      */
     long seed() {
-        return seed;
+        return simulation.seed();
     }
 
     /**
      * How many replications at once.
      *
-     * @return at least 1
-     * @throws InputException if it is out of range
+     * @return at least 1 once checked
      */
-    int threads() throws InputException {
-        int wanted = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-        if (wanted < 1 || wanted > MOST_THREADS) {
-            throw new InputException(
-                    "--threads = " + wanted,
-                    "Must be a whole number from 1 to " + MOST_THREADS + ".",
-                    "give such a number");
-        }
-        return wanted;
+    int threads() {
+        return simulation.threads();
     }
 
     /**
@@ -55,7 +60,7 @@ final class ExperimentOptions {
      * @return true if asked for
      */
     boolean isQuiet() {
-        return isQuiet;
+        return simulation.isQuiet();
     }
 
     /**
@@ -65,6 +70,6 @@ final class ExperimentOptions {
      * @return a bar on a terminal, unless quiet
      */
     Progress progress(Console console) {
-        return isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
+        return simulation.progress(console);
     }
 }

@@ -67,7 +67,7 @@ final class RunCommand implements Callable<Integer> {
     private EffortOptions efforts;
 
     @Mixin
-    private ExperimentOptions experiment;
+    private SimulationOptions experiment;
 
     @Option(
             names = "--out",
@@ -94,6 +94,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
+        experiment.check();
         Effort effort = efforts.effort(1, experiment.threads());
         Measure measure = efforts.measure();
         Scenario read = scenario.read();
@@ -120,8 +121,7 @@ final class RunCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private Grown<Measured> simulated(Setting setting, EventLog firstLog, Effort effort, Measure measure)
-            throws InputException {
+    private Grown<Measured> simulated(Setting setting, EventLog firstLog, Effort effort, Measure measure) {
         Replicator replicator = simulator.of(setting.plant(), experiment.seed(), firstLog);
         Summariser summariser = new Summariser(setting);
         Source<Measured> source = Source.of(

@@ -117,7 +117,7 @@ final class SelectCommand implements Callable<Integer> {
     private List<String> settings = new ArrayList<>();
 
     @Mixin
-    private ExperimentOptions experiment;
+    private SimulationOptions experiment;
 
     SelectCommand(Console console, Simulator simulator) {
         this.console = console;
@@ -126,6 +126,7 @@ final class SelectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException {
+        experiment.check();
         Zone zone = zone();
         Measure wanted = EffortOptions.measure(measure);
         List<Alternative> plants =
@@ -152,7 +153,7 @@ final class SelectCommand implements Callable<Integer> {
         return procedure.select(race, most);
     }
 
-    private Race<double[]> race(List<Alternative> plants, Measure wanted, Progress progress) throws InputException {
+    private Race<double[]> race(List<Alternative> plants, Measure wanted, Progress progress) {
         CommonNumbers<double[]> numbers = new CommonNumbers<>(
                 isTwoStage ? Contest.independentTrial(plants, simulator) : Contest.trial(plants, simulator),
                 experiment.threads());

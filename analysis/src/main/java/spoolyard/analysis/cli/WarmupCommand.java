@@ -41,7 +41,6 @@ import spoolyard.scenarios.fault.ScenarioException;
         })
 final class WarmupCommand implements Callable<Integer> {
     private static final int FEWEST_REPLICATIONS = 2;
-    private static final int MOST_REPLICATIONS = 100_000;
     private static final int USUAL_WINDOWS = 10;
 
     private final Console console;
@@ -49,13 +48,6 @@ final class WarmupCommand implements Callable<Integer> {
 
     @Mixin
     private ScenarioArgument scenario;
-
-    @Option(
-            names = "--replications",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "Number of replications; more smooth the picture. Default: ${DEFAULT-VALUE}.")
-    private int replications;
 
     @Option(
             names = "--window",
@@ -76,7 +68,7 @@ final class WarmupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
-        EffortOptions.require("--replications", replications, FEWEST_REPLICATIONS, MOST_REPLICATIONS);
+        experiment.check(FEWEST_REPLICATIONS);
         if (picture != null) {
             PictureFile.check(picture);
         }
@@ -87,7 +79,7 @@ final class WarmupCommand implements Callable<Integer> {
         WarmupReport report = new WarmupReport(setting, simulated(setting), chosen);
         if (!experiment.isQuiet()) {
             console.out()
-                    .println(console.ink().title(read.plant().name()) + ": warm-up, " + replications
+                    .println(console.ink().title(read.plant().name()) + ": warm-up, " + experiment.replications()
                             + " replications, seed " + experiment.seed());
             report.lines(console.ink()).forEach(console.out()::println);
         }
@@ -95,9 +87,9 @@ final class WarmupCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private List<double[]> simulated(Setting setting) throws InputException {
+    private List<double[]> simulated(Setting setting) {
         Replicator replicator = simulator.of(setting.plant(), experiment.seed(), EventLog.SILENT);
-        return new Experiment(replicator, replications, experiment.threads())
+        return new Experiment(replicator, experiment.replications(), experiment.threads())
                 .run(result -> ShiftSeries.of(setting, result), experiment.progress(console));
     }
 

@@ -2,7 +2,9 @@ package spoolyard.analysis.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.stat.StatUtils;
 import spoolyard.analysis.experiment.Batches;
+import spoolyard.analysis.experiment.Difference;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.analysis.experiment.Truncation;
 import spoolyard.analysis.experiment.Welch;
@@ -95,12 +97,31 @@ public final class WarmupReport {
     }
 
     private String note() {
+        Difference halves = halves();
+        if (halves.verdict() == Difference.Verdict.MORE || halves.verdict() == Difference.Verdict.LESS) {
+            Spread spread = Spread.of(halves);
+            return "No steady state: after the warm-up the second half of the run makes " + spread.size(0) + " spools a"
+                    + " shift " + (spread.isAboveZero() ? "more" : "fewer") + " than the first (95 %, paired). Orders"
+                    + " that run out or weeks that differ do that. Look at the picture; an order book is studied from"
+                    + " its declared start to its end, with run.";
+        }
         return truncation.isAtLimit()
-                ? "Give a longer --set /time/length, or look at the picture: a plant whose orders run out, or whose"
-                        + " shifts differ from week to week, has no steady state. An order book is then studied from"
-                        + " its declared start to its end, with run."
-                : "A steady state is only there if orders, shifts and lines go on as they are. Good spools per shift,"
-                        + " +/- 95 % over replications (replication and deletion). docs/answers.md";
+                ? "Give a longer --set /time/length, or look at the picture."
+                : "No sign that the two halves after the warm-up differ. A steady state is only there if orders, shifts"
+                        + " and lines go on as they are. Good spools per shift, 95 % over replications (replication and"
+                        + " deletion). docs/answers.md";
+    }
+
+    /** The second half of what is left against the first, replication by replication. */
+    private Difference halves() {
+        return Difference.of(halfMeans(0), halfMeans(1), Interval.USUAL_LEVEL);
+    }
+
+    private double[] halfMeans(int which) {
+        int size = (series.get(0).length - cut()) / 2;
+        return series.stream()
+                .mapToDouble(each -> StatUtils.mean(each, cut() + which * size, size))
+                .toArray();
     }
 
     private static String row(String name, String value) {

@@ -36,7 +36,7 @@ final class WarmupCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "--replications=1, '--replications = 1. Must be a whole number from 2 to 100000.'",
+        "--replications=1, '--replications = 1. Must be a whole number from 2 to 1000000.'",
         "--picture=x.gif, '--picture = x.gif. Must be a file name that ends in .png.'",
         "--window=40, '--window = 40. Must be a whole number from 0 to 29.'"
     })
