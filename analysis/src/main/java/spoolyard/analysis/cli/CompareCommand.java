@@ -12,12 +12,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spoolyard.analysis.experiment.CommonNumbers;
+import spoolyard.analysis.experiment.Effort;
+import spoolyard.analysis.experiment.Grown;
+import spoolyard.analysis.experiment.SequentialExperiment;
 import spoolyard.analysis.report.Alternative;
 import spoolyard.analysis.report.Comparison;
 import spoolyard.analysis.report.ComparisonFiles;
 import spoolyard.analysis.report.ComparisonJson;
 import spoolyard.analysis.report.ComparisonText;
 import spoolyard.analysis.report.DifferenceChart;
+import spoolyard.analysis.report.Measure;
 import spoolyard.analysis.report.ResultsFolder;
 import spoolyard.analysis.report.ResultsRefusedException;
 import spoolyard.scenarios.fault.ScenarioException;
@@ -75,7 +79,10 @@ final class CompareCommand implements Callable<Integer> {
     private List<String> settings = new ArrayList<>();
 
     @Mixin
-    private ExperimentOptions experiment;
+    private EffortOptions efforts;
+
+    @Mixin
+    private SimulationOptions experiment;
 
     @Option(
             names = "--out",
@@ -97,19 +104,27 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check(FEWEST_REPLICATIONS);
+        experiment.check();
+        Effort effort = efforts.effort(FEWEST_REPLICATIONS, experiment.threads());
+        Measure measure = efforts.measure();
         Contest contest = Contest.read(base, alternatives, settings, experiment.seed());
         ResultsFolder folder = ResultsFolder.at(out());
         print(ComparisonText.heading(contest.plants(), console.ink()));
-        Comparison comparison = Comparison.of(contest.plants(), observed(contest.plants()));
+        Grown<List<double[]>> grown = observed(contest.plants(), effort, measure);
+        Comparison comparison = Comparison.of(contest.plants(), grown.observations());
         print(new ComparisonText(comparison, console.ink()).body());
+        print(Precision.told(effort, grown, measure));
         write(comparison, folder);
         return ExitCode.OK;
     }
 
-    private List<List<double[]>> observed(List<Alternative> plants) {
-        return new CommonNumbers<>(Contest.trial(plants, simulator), experiment.threads())
-                .run(plants.size(), 0, experiment.replications(), experiment.progress(console));
+    private Grown<List<double[]>> observed(List<Alternative> plants, Effort effort, Measure measure) {
+        CommonNumbers<double[]> numbers = new CommonNumbers<>(Contest.trial(plants, simulator), experiment.threads());
+        return new SequentialExperiment<>(
+                        (first, count, progress) -> numbers.run(plants.size(), first, count, progress),
+                        effort,
+                        taken -> Comparison.of(plants, taken).width(measure))
+                .run(experiment.progress(console));
     }
 
     private void write(Comparison comparison, ResultsFolder folder) throws ResultsRefusedException, IOException {

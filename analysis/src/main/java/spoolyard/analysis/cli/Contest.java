@@ -23,6 +23,9 @@ import spoolyard.scenarios.fault.ScenarioException;
  * @param plants the base, then its alternatives
  */
 record Contest(List<Alternative> plants) {
+    /** Farther than any experiment has replications. */
+    private static final int APART = 2_000_000;
+
     /** Copies the list. */
     Contest {
         plants = List.copyOf(plants);
@@ -74,6 +77,18 @@ record Contest(List<Alternative> plants) {
                 .toList();
         return (plant, replication) ->
                 Measure.all(plants.get(plant).setting(), replicators.get(plant).replicate(replication));
+    }
+
+    /**
+     * Observes the measures of each plant with luck of its own.
+     *
+     * @param plants the plants
+     * @param simulator makes the replications
+     * @return gives the measures of a plant in a replication; no two plants share one
+     */
+    static Trial<double[]> independentTrial(List<Alternative> plants, Simulator simulator) {
+        Trial<double[]> common = trial(plants, simulator);
+        return (plant, replication) -> common.observe(plant, plant * APART + replication);
     }
 
     private static Alternative alternative(AlternativeArgument argument, List<String> settings, long seed)

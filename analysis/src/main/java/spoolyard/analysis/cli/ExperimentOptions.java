@@ -1,13 +1,11 @@
 package spoolyard.analysis.cli;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.experiment.Progress;
 
-/** How an experiment is run: what every command that simulates understands. */
+/** How an experiment with a number of replications laid down beforehand is run. */
 final class ExperimentOptions {
-    private static final int MOST_REPLICATIONS = 1_000_000;
-    private static final int MOST_THREADS = 1024;
-
     @Option(
             names = "--replications",
             paramLabel = "N",
@@ -15,21 +13,8 @@ final class ExperimentOptions {
             description = "Number of replications; more narrow the intervals. Default: ${DEFAULT-VALUE}.")
     private int replications;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Master seed, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "Replications at once; does not change the results. Default: one for each core.")
-    private Integer threads;
-
-    @Option(names = "--quiet", description = "Print nothing but faults.")
-    private boolean isQuiet;
+    @Mixin
+    private SimulationOptions simulation;
 
     /**
      * Checks the numbers.
@@ -38,8 +23,8 @@ final class ExperimentOptions {
      * @throws InputException if one is out of range
      */
     void check(int fewest) throws InputException {
-        require("--replications", replications, fewest, MOST_REPLICATIONS);
-        require("--threads", threads(), 1, MOST_THREADS);
+        EffortOptions.require("--replications", replications, fewest, EffortOptions.MOST_REPLICATIONS);
+        simulation.check();
     }
 
     /**
@@ -57,7 +42,7 @@ final class ExperimentOptions {
      * @return any number
      */
     long seed() {
-        return seed;
+        return simulation.seed();
     }
 
     /**
@@ -66,7 +51,7 @@ final class ExperimentOptions {
      * @return at least 1 once checked
      */
     int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        return simulation.threads();
     }
 
     /**
@@ -75,7 +60,7 @@ final class ExperimentOptions {
      * @return true if asked for
      */
     boolean isQuiet() {
-        return isQuiet;
+        return simulation.isQuiet();
     }
 
     /**
@@ -85,15 +70,6 @@ final class ExperimentOptions {
      * @return a bar on a terminal, unless quiet
      */
     Progress progress(Console console) {
-        return isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
-    }
-
-    private static void require(String option, int value, int fewest, int most) throws InputException {
-        if (value < fewest || value > most) {
-            throw new InputException(
-                    option + " = " + value,
-                    "Must be a whole number from " + fewest + " to " + most + ".",
-                    "give such a number");
-        }
+        return simulation.progress(console);
     }
 }

@@ -9,8 +9,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import spoolyard.analysis.experiment.Experiment;
+import spoolyard.analysis.experiment.Effort;
+import spoolyard.analysis.experiment.Grown;
 import spoolyard.analysis.experiment.Replicator;
+import spoolyard.analysis.experiment.SequentialExperiment;
+import spoolyard.analysis.experiment.Source;
+import spoolyard.analysis.report.Measure;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.Provenance;
 import spoolyard.analysis.report.ReplicationSummary;
@@ -60,7 +64,10 @@ final class RunCommand implements Callable<Integer> {
     private ScenarioArgument scenario;
 
     @Mixin
-    private ExperimentOptions experiment;
+    private EffortOptions efforts;
+
+    @Mixin
+    private SimulationOptions experiment;
 
     @Option(
             names = "--out",
@@ -87,26 +94,41 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check(1);
+        experiment.check();
+        Effort effort = efforts.effort(1, experiment.threads());
+        Measure measure = efforts.measure();
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()), labourFlags(read.warnings()));
         Provenance provenance = provenance(read.info());
         try (RunLog events = RunLog.begin(log, setting.clock())) {
             warn(read.warnings().size());
-            print(new ReportHeading(provenance, setting, experiment.replications()).lines(console.ink()));
-            RunReport report = RunReport.of(provenance, setting, simulated(setting, events.log()));
+            if (effort.isFixed()) {
+                print(new ReportHeading(provenance, setting, effort.most()).lines(console.ink()));
+            }
+            Grown<Measured> grown = simulated(setting, events.log(), effort, measure);
+            List<ReplicationSummary> summaries =
+                    grown.observations().stream().map(Measured::summary).toList();
+            if (!effort.isFixed()) {
+                print(new ReportHeading(provenance, setting, summaries.size()).lines(console.ink()));
+            }
+            RunReport report = RunReport.of(provenance, setting, summaries);
             print(new TextReport(report, console.ink()).body());
+            print(Precision.told(effort, grown, measure));
             write(report, folder);
             events.complete();
         }
         return ExitCode.OK;
     }
 
-    private List<ReplicationSummary> simulated(Setting setting, EventLog firstLog) {
+    private Grown<Measured> simulated(Setting setting, EventLog firstLog, Effort effort, Measure measure) {
         Replicator replicator = simulator.of(setting.plant(), experiment.seed(), firstLog);
-        return new Experiment(replicator, experiment.replications(), experiment.threads())
-                .run(new Summariser(setting), experiment.progress(console));
+        Summariser summariser = new Summariser(setting);
+        Source<Measured> source = Source.of(
+                replication -> Measured.of(setting, summariser, replicator.replicate(replication)),
+                experiment.threads());
+        return new SequentialExperiment<>(source, effort, taken -> Measured.width(taken, measure))
+                .run(experiment.progress(console));
     }
 
     private Provenance provenance(ScenarioInfo info) {

@@ -49,6 +49,8 @@ final class SpoolyardCommand {
         CommandLine line = new CommandLine(new SpoolyardCommand());
         line.addSubcommand(new RunCommand(console, simulator));
         line.addSubcommand(new CompareCommand(console, simulator));
+        line.addSubcommand(new SelectCommand(console, simulator));
+        line.addSubcommand(new WarmupCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));

@@ -13,4 +13,11 @@ public interface Progress {
      * @param total replications in all
      */
     void reached(int done, int total);
+
+    /**
+     * An experiment that stops by itself knows its interval so far. Called on the thread that runs the experiment.
+     *
+     * @param width width of the interval over the replications so far, a part of one; not a number where there is none
+     */
+    default void narrowed(double width) {}
 }

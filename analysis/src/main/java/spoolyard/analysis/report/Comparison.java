@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import spoolyard.analysis.experiment.Difference;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.analysis.experiment.Simultaneous;
+import spoolyard.analysis.experiment.Width;
 
 /**
  * What an experiment says about alternatives to a base: the difference in every measure, with intervals that all hold at
@@ -104,6 +105,23 @@ public final class Comparison {
     public Difference difference(int plant, Measure measure) {
         double[][] each = values.get(measure);
         return Difference.of(each[0], each[plant], confidence.eachLevel());
+    }
+
+    /**
+     * How well the differences in a measure are known.
+     *
+     * @param measure which
+     * @return the widest half-width of any alternative over the base's mean; 0 where nothing varies, not a number where
+     *     the measure has no value or the base's mean is 0
+     */
+    public double width(Measure measure) {
+        if (!values.containsKey(measure)) {
+            return Double.NaN;
+        }
+        return IntStream.range(1, plants.size())
+                .mapToObj(plant -> difference(plant, measure))
+                .mapToDouble(difference -> Width.of(difference.interval(), difference.baseMean()))
+                .reduce(0, (a, b) -> Double.isNaN(a) ? a : Math.max(a, b));
     }
 
     /**

@@ -140,6 +140,15 @@ public enum Measure {
     }
 
     /**
+     * Whether more of it is better.
+     *
+     * @return false where less is
+     */
+    public boolean isMoreBetter() {
+        return this == GOOD_SPOOLS_PER_WEEK || this == GOOD_SPOOLS_PER_SHIFT || this == ON_TIME_PCT;
+    }
+
+    /**
      * Digits after the point that suffice as a rule.
      *
      * @return 0 to 2
