@@ -49,6 +49,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new RunCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
+        line.addSubcommand(new SequenceCommand(console, simulator));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
@@ -57,6 +58,7 @@ final class SpoolyardCommand {
         line.setExecutionExceptionHandler(failures);
         line.setParameterExceptionHandler(failures);
         line.setExpandAtFiles(false);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(HELP_WIDTH);
         line.setColorScheme(Help.defaultColorScheme(console.ink().hasColour() ? Help.Ansi.ON : Help.Ansi.OFF));
         return line;

@@ -38,7 +38,8 @@ final class LowerBound {
 
     private static void cheapen(double[] cost, LineKernel kernel, int line, int jobs, int size) {
         int start = jobs + line;
-        cost[start * size + start] = size - jobs == 1 ? NEVER : kernel.cost[kernel.atStart * kernel.states + kernel.atEnd];
+        cost[start * size + start] =
+                size - jobs == 1 ? NEVER : kernel.cost[kernel.atStart * kernel.states + kernel.atEnd];
         for (int job = 0; job < jobs; job++) {
             if (kernel.canMake(job)) {
                 cost[start * size + job] = kernel.cost[kernel.atStart * kernel.states + kernel.product[job]];
