@@ -63,6 +63,7 @@ final class SequenceCommand implements Callable<Integer> {
     private static final double MOST_ITERATIONS = 1e12;
     private static final double MOST_MONEY = 1e6;
     private static final int MOST_REPLICATIONS = 10_000;
+    private static final double MOST_RESERVE_H = 10_000;
     private static final int MOST_CHAINS = 256;
 
     private final Console console;
@@ -115,6 +116,13 @@ final class SequenceCommand implements Callable<Integer> {
             defaultValue = "0.5",
             description = "A spool one day late, times the weight of its order. Default: ${DEFAULT-VALUE}.")
     private double late;
+
+    @Option(
+            names = "--reserve",
+            paramLabel = "HOURS",
+            defaultValue = "24",
+            description = "Time kept between made and due, for stops, sealing and packing. Default: ${DEFAULT-VALUE}.")
+    private double reserveH;
 
     @Option(
             names = "--first",
@@ -178,6 +186,7 @@ final class SequenceCommand implements Callable<Integer> {
         within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
         within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
         within("--late", late, 0, MOST_MONEY);
+        within("--reserve", reserveH, 0, MOST_RESERVE_H);
         within("--replications", replications, 0, MOST_REPLICATIONS);
         if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
             throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
@@ -198,7 +207,8 @@ final class SequenceCommand implements Callable<Integer> {
                     "Has no orders. Must have at least one.",
                     "add orders to its orders file");
         }
-        Weights weights = new Weights(plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, first);
+        Weights weights =
+                new Weights(plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, reserveH, first);
         try {
             return PlantBook.of(plant, weights, frozen(plant));
         } catch (InfeasibleBookException conflict) {

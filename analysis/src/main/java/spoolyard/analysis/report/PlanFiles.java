@@ -76,7 +76,7 @@ public record PlanFiles(PlanFigures plan, PlantClock clock) {
                 minute(job.makingS()),
                 minute(job.endS()),
                 clock.minute(order.dueTick()),
-                Figures.cell(job.lateS() / S_PER_DAY),
+                Figures.cell(plan.lateS(job) / S_PER_DAY),
                 Figures.cell(change.purgeKg() + change.compoundKg()),
                 Figures.cell(change.lineS() / 60),
                 Figures.cell(change.crewS() / 60));

@@ -72,7 +72,8 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
                         .findFirst()
                         .orElse("at what it could have made")
                 + ", work at its wages, lateness " + Figures.shown(weights.latePerSpoolDay(), 2)
-                + " a spool and day times the order's weight." + first;
+                + " a spool and day times the order's weight, from "
+                + Figures.shown(weights.reserveH(), 0) + " h before it is due." + first;
     }
 
     private static String row(PlanFigures figures) {
@@ -162,7 +163,7 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
                 ? String.format(
                         Locale.ROOT, "%6.1f kg %4.0f min", change.purgeKg() + change.compoundKg(), change.lineS() / 60)
                 : "";
-        String late = job.lateS() > 0 ? Figures.shown(job.lateS() / S_PER_DAY, 1) + " days late" : "";
+        String late = plan.lateS(job) > 0 ? Figures.shown(plan.lateS(job) / S_PER_DAY, 1) + " days late" : "";
         return ("  " + Cell.left(order.id(), 10) + Cell.left(order.product().label(), 18)
                         + Cell.right(order.spools() + " spools", 13) + Cell.right(purge, 18) + "   "
                         + minute(job.makingS()) + " to " + minute(job.endS()) + "  " + late)

@@ -1,12 +1,15 @@
 package spoolyard.analysis.schedule;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spoolyard.analysis.sequence.TimedPlan;
 import spoolyard.analysis.sequence.TimedPlan.TimedJob;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
 
 /**
  * A plan in the words of the plant. Immutable.
@@ -48,13 +51,28 @@ public record PlanFigures(
                 ChangeoverEstimate each = changeover(arithmetic, book, line, job);
                 sum = sum.plus(each);
                 changes += each.lineS() > 0 ? 1 : 0;
-                late += job.lateS() > 0 ? 1 : 0;
-                spoolDays += job.lateS()
+                late += lateS(book, job) > 0 ? 1 : 0;
+                spoolDays += lateS(book, job)
                         / S_PER_DAY
                         * book.plant().book().orders().get(job.job()).spools();
             }
         }
         return new PlanFigures(name, book, timed, sum, changes, late, spoolDays);
+    }
+
+    private static double lateS(PlantBook book, TimedJob job) {
+        Order order = book.plant().book().orders().get(job.job());
+        return Math.max(0, job.endS() - Ticks.toSeconds(order.dueTick()));
+    }
+
+    /**
+     * How late an order is made, whatever reserve was planned.
+     *
+     * @param job the order in its place
+     * @return seconds after its due date, 0 if on time
+     */
+    public double lateS(TimedJob job) {
+        return lateS(book, job);
     }
 
     private static ChangeoverEstimate changeover(
@@ -94,8 +112,8 @@ public record PlanFigures(
      *
      * @return order ids by line name, every line that makes any
      */
-    public java.util.Map<String, List<String>> sequence() {
-        java.util.Map<String, List<String>> sequence = new java.util.LinkedHashMap<>();
+    public Map<String, List<String>> sequence() {
+        Map<String, List<String>> sequence = new LinkedHashMap<>();
         for (int line = 0; line < timed.lines().size(); line++) {
             List<String> ids =
                     timed.lines().get(line).stream().map(job -> order(job).id()).toList();

@@ -24,6 +24,8 @@ import spoolyard.core.quantity.Ticks;
  * @param problem the problem; its jobs and lines in the order of the plant's
  */
 public record PlantBook(Plant plant, Weights weights, List<Product> products, SequencingProblem problem) {
+    private static final double S_PER_H = 3600;
+
     /** Copies the list. */
     public PlantBook {
         products = List.copyOf(products);
@@ -102,7 +104,7 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
                 order.id(),
                 product,
                 Ticks.toSeconds(order.releaseTick()),
-                Ticks.toSeconds(order.dueTick()),
+                Ticks.toSeconds(order.dueTick()) - weights.reserveH() * S_PER_H,
                 weights.latePerS(order.spools(), order.weight()),
                 runS);
     }

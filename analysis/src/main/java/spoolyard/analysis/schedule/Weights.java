@@ -18,6 +18,8 @@ import spoolyard.core.plant.Product;
  * @param purgePerKg a kilogram run to waste; empty: from the prices
  * @param linePerH an hour of changeover on any line; empty: from the prices
  * @param latePerSpoolDay each day that each spool of an order of weight 1 is late, {@code >= 0}
+ * @param reserveH orders are planned to be made this long before they are due, hours, {@code >= 0}: for stops, sealing and
+ *     packing; a plan that cuts it finer pays as if it were late
  * @param first what comes before all else
  */
 public record Weights(
@@ -25,9 +27,13 @@ public record Weights(
         OptionalDouble purgePerKg,
         OptionalDouble linePerH,
         double latePerSpoolDay,
+        double reserveH,
         First first) {
     /** Money for a late spool-day unless somebody gives another; invented. */
     public static final double LATE_PER_SPOOL_DAY = 0.5;
+
+    /** Hours between made and due that a plan aims for unless somebody gives others; invented. */
+    public static final double RESERVE_H = 24;
 
     static final double PURGE_PER_KG = 3;
     static final double LINE_PER_H = 50;

@@ -8,6 +8,8 @@ import java.util.Arrays;
  * <ul>
  *   <li>changeovers: every order has one predecessor and one successor (an order, or a line's start or end), each change at its
  *       price on the cheapest line that can make both: an assignment problem, in which short circles are allowed;
+ *   <li>changeovers again, as products: every product is begun at least once, from another product at the least price on any
+ *       line, or as the first of a line, of which each line has only one. The dearer of the two counts;
  *   <li>lateness: every order is made as if it had its best line for itself from its release on, after the shortest changeover.
  * </ul>
  */
@@ -18,7 +20,7 @@ final class LowerBound {
 
     static double of(SequencingProblem problem) {
         LineKernel[] kernels = LineKernel.of(problem);
-        return changeovers(problem, kernels) + lateness(problem, kernels);
+        return Math.max(changeovers(problem, kernels), entries(problem, kernels)) + lateness(problem, kernels);
     }
 
     private static double changeovers(SequencingProblem problem, LineKernel[] kernels) {
@@ -56,6 +58,67 @@ final class LowerBound {
                 cost[from * size + to] = Math.min(cost[from * size + to], price);
             }
         }
+    }
+
+    private static double entries(SequencingProblem problem, LineKernel[] kernels) {
+        boolean[][] isMade = made(problem, kernels);
+        double[] least = new double[kernels[0].atStart];
+        double total = 0;
+        for (int to = 0; to < least.length; to++) {
+            least[to] = leastEntry(kernels, isMade, to);
+            total += least[to];
+        }
+        for (int line = 0; line < kernels.length; line++) {
+            total -= mostSaved(kernels[line], isMade[line], least);
+        }
+        return Math.max(0, total);
+    }
+
+    /** Least price to begin a product; 0 if no line makes it. */
+    private static double leastEntry(LineKernel[] kernels, boolean[][] isMade, int to) {
+        double fromOther = Double.POSITIVE_INFINITY;
+        double fromStart = Double.POSITIVE_INFINITY;
+        for (int line = 0; line < kernels.length; line++) {
+            if (isMade[line][to]) {
+                fromOther = Math.min(fromOther, entry(kernels[line], isMade[line], to));
+                fromStart = Math.min(fromStart, start(kernels[line], to));
+            }
+        }
+        double least = fromOther == Double.POSITIVE_INFINITY ? fromStart : fromOther;
+        return least == Double.POSITIVE_INFINITY ? 0 : least;
+    }
+
+    private static double mostSaved(LineKernel kernel, boolean[] isMade, double[] least) {
+        double most = 0;
+        for (int to = 0; to < least.length; to++) {
+            most = isMade[to] ? Math.max(most, least[to] - start(kernel, to)) : most;
+        }
+        return most;
+    }
+
+    private static boolean[][] made(SequencingProblem problem, LineKernel[] kernels) {
+        boolean[][] isMade = new boolean[kernels.length][kernels[0].atStart];
+        for (int line = 0; line < kernels.length; line++) {
+            for (int job = 0; job < problem.jobs().size(); job++) {
+                isMade[line][kernels[line].product[job]] |= kernels[line].canMake(job);
+            }
+        }
+        return isMade;
+    }
+
+    private static double start(LineKernel kernel, int to) {
+        return kernel.cost[kernel.atStart * kernel.states + to];
+    }
+
+    /** Least price to come to a product from another one that the line makes. */
+    private static double entry(LineKernel kernel, boolean[] isMade, int to) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int from = 0; from < isMade.length; from++) {
+            if (from != to && isMade[from]) {
+                least = Math.min(least, kernel.cost[from * kernel.states + to]);
+            }
+        }
+        return least;
     }
 
     private static double lateness(SequencingProblem problem, LineKernel[] kernels) {
