@@ -42,7 +42,7 @@ public final class ScenarioReader {
         ReadPlant read = PlantReader.read(tree.get(), files, reading);
         reading.faults().throwIfAny();
         return new Scenario(
-                read.plant(), info(read, files, sets), reading.faults().warnings());
+                read.plant(), info(read, files, sets), reading.faults().warnings(), read.purge());
     }
 
     private static ScenarioInfo info(ReadPlant read, SourceFiles files, List<String> sets) {

@@ -144,9 +144,9 @@ final class PlantFaultsTest {
         assertThat(faults).extracting(Fault::value).containsExactly("PLA NAT to BLK on L1", "PLA RED to BLK on L1, L2");
         assertThat(faults.get(0).text())
                 .isEqualTo(folder.at("plant.yaml", "changeover:")
-                        + ": /changeover = PLA NAT to BLK on L1. Must have a row in the changeovers file"
-                        + " or a class step in purge_formula that covers it.\n"
-                        + "  Mend: measure it and add a row, or add the class step to purge_formula.");
+                        + ": /changeover = PLA NAT to BLK on L1. Must have a row in the changeovers file,"
+                        + " a purge_estimate, or a class step in purge_formula that covers it.\n"
+                        + "  Mend: measure it and add a row, or add purge_estimate or the class step.");
     }
 
     @Test
@@ -161,7 +161,7 @@ final class PlantFaultsTest {
                 .append("orders.csv", orders.toString())
                 .replace("plant.yaml", "darker_by: [0, 1, 2, 3]", "darker_by: [3]");
 
-        List<Fault> faults = folder.faults();
+        List<Fault> faults = folder.faults("/changeover/purge_estimate=null");
 
         int pairsOfSevenColoursOfClassThree = 7 * 6;
         int pairsToBlack = 7;

@@ -33,7 +33,12 @@ final class ShippedScenariosTest {
     @Test
     void shipsTheReferencePlantItsVariationsAndASmallOne() throws IOException {
         assertThat(shipped().map(p -> p.getFileName().toString()))
-                .contains("orrenvale", "orrenvale-three-at-night", "orrenvale-two-by-twelve", "two-lines");
+                .contains(
+                        "orrenvale",
+                        "orrenvale-by-colour",
+                        "orrenvale-three-at-night",
+                        "orrenvale-two-by-twelve",
+                        "two-lines");
     }
 
     @ParameterizedTest

@@ -2,10 +2,7 @@ package spoolyard.analysis.cli;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.Locale;
 import java.util.function.Supplier;
 
 /** A picture that is asked for as a file of its own. */
@@ -19,10 +16,7 @@ final class PictureFile {
      * @throws InputException if the name is no PNG's, or there is a folder of that name
      */
     static void check(Path file) throws InputException {
-        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png") || Files.isDirectory(file)) {
-            throw new InputException(
-                    "--picture = " + file, "Must be a file name that ends in .png.", "write such a name");
-        }
+        OutputFile.check("--picture", file, ".png");
     }
 
     /**
@@ -42,15 +36,7 @@ final class PictureFile {
         if (bytes.length == 0) {
             return false;
         }
-        Path whole = file.toAbsolutePath();
-        Files.createDirectories(whole.getParent());
-        Path partial = Files.createTempFile(whole.getParent(), ".", ".partial");
-        try {
-            Files.write(partial, bytes);
-            Files.move(partial, whole, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(partial);
-        }
+        OutputFile.write(file, bytes);
         return true;
     }
 }

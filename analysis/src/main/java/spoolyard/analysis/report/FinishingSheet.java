@@ -23,7 +23,7 @@ final class FinishingSheet {
 
     private FinishingSheet() {}
 
-    private static double workingPercent(StationResult station) {
+    static double workingPercent(StationResult station) {
         double totalS = station.stateS().values().stream()
                 .mapToDouble(Double::doubleValue)
                 .sum();

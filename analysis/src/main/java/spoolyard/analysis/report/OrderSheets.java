@@ -17,6 +17,8 @@ final class OrderSheets {
             List.of(
                     Column.amount("good_spools", each -> each.result().goodSpools()),
                     Column.amount("packed_spools", each -> each.result().packedSpools()),
+                    Column.amount("lost_spools", each -> each.result().lostSpools()),
+                    Column.amount("short_spools", each -> each.result().shortSpools()),
                     Column.instant("begun", each -> hours(each.result().startTick())),
                     Column.instant("made", each -> hours(each.result().madeTick())),
                     Column.instant("packed", each -> hours(each.result().packedTick())),

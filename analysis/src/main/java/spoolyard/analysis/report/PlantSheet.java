@@ -6,6 +6,9 @@ import java.util.stream.Stream;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.OverflowCause;
+import spoolyard.core.record.QualityResult.ExposureResult;
+import spoolyard.core.record.QualityResult.LossResult;
+import spoolyard.core.record.QualityResult.LotResult;
 import spoolyard.core.record.RunResult;
 
 /** The plant as a whole, in one row. */
@@ -48,6 +51,7 @@ final class PlantSheet {
     static final Column<Whole> NO_CREW = overflow("no_crew", OverflowCause.NO_CREW);
     static final Column<Whole> TOO_SLOW = overflow("swap_too_slow", OverflowCause.SWAP_TOO_SLOW);
     static final Column<Whole> RACK_FULL = overflow("rack_full", OverflowCause.RACK_FULL);
+    static final Column<Whole> CARRIED_OVER = overflow("level_carried_over", OverflowCause.CARRIED_OVER);
     static final Column<Whole> OVERFLOW_M = Column.amount("overflow_m", sum(LineSheets::overflowM));
     static final Column<Whole> LATE = Column.amount("orders_late", whole -> Promise.lateOrders(whole.promises()));
     static final Column<Whole> LATE_SPOOL_DAYS =
@@ -69,6 +73,24 @@ final class PlantSheet {
             Column.amount("inbound_spools_turned_away", whole -> whole.result().inbound().stream()
                     .mapToDouble(RunResult.InboundResult::turnedAway)
                     .sum());
+    static final Column<Whole> LOTS = Column.amount("lots_judged", whole -> whole.lots(LotResult::judged));
+    static final Column<Whole> REFUSED = Column.amount("lots_refused", whole -> whole.lots(LotResult::refused));
+    static final Column<Whole> HOLD = Column.average(
+            "mean_lot_hold_h", whole -> whole.lots(LotResult::holdS) / 3600 / whole.lots(LotResult::judged));
+    static final Column<Whole> PASSED_DEFECTIVE =
+            Column.amount("defective_spools_passed", whole -> whole.lots(LotResult::defectivePassed));
+    static final Column<Whole> BEYOND = Column.average(
+            "beyond_exposure_limit_pct_of_limited_spools",
+            whole -> 100 * whole.exposure(ExposureResult::beyond) / whole.exposure(ExposureResult::spools));
+    static final Column<Whole> REDRIED =
+            Column.amount("redried_spools", whole -> whole.exposure(ExposureResult::redried));
+    static final Column<Whole> LOST =
+            Column.amount("spools_lost_behind_lines", whole -> whole.result().quality().losses().stream()
+                    .mapToDouble(LossResult::spools)
+                    .sum());
+    static final Column<Whole> SHORT = Column.amount("short_delivered_spools", whole -> whole.result().orders().stream()
+            .mapToDouble(RunResult.OrderResult::shortSpools)
+            .sum());
     static final Column<Whole> CARTONS =
             Column.amount("cartons", whole -> whole.result().flow().cartons());
     static final Column<Whole> PALLETS =
@@ -91,8 +113,9 @@ final class PlantSheet {
                             List.of(EXCURSIONS, CUT_SHORT, B_GRADE, B_GRADE_KG, FLAGGED),
                             List.of(OEE, AVAILABILITY, EFFECTIVENESS, QUALITY),
                             LOSSES,
-                            List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, OVERFLOW_M),
+                            List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, CARRIED_OVER, OVERFLOW_M),
                             List.of(LATE, LATE_SPOOL_DAYS, ON_TIME, ORDERS_PACKED, PACKED, WAITING, SURPLUS),
+                            List.of(LOTS, REFUSED, HOLD, PASSED_DEFECTIVE, BEYOND, REDRIED, LOST, SHORT),
                             List.of(INBOUND, TURNED_AWAY, CARTONS, PALLETS, TO_PACKED, IN_SYSTEM))
                     .flatMap(List::stream)
                     .toList());
@@ -137,6 +160,14 @@ final class PlantSheet {
 
         double sumOf(ToDoubleFunction<LineResult> value) {
             return result.lines().stream().mapToDouble(value).sum();
+        }
+
+        double lots(ToDoubleFunction<LotResult> value) {
+            return result.quality().lots().stream().mapToDouble(value).sum();
+        }
+
+        double exposure(ToDoubleFunction<ExposureResult> value) {
+            return result.quality().exposure().stream().mapToDouble(value).sum();
         }
 
         double percentOfFed(ToDoubleFunction<LineResult> kg) {

@@ -29,13 +29,17 @@ final class StateSheet {
                     .forEach((state, seconds) ->
                             all.add(new InState("line", line.line(), state.label(), seconds, total)));
         }
-        for (StationResult station : result.finishing()) {
-            double total = total(station.stateS());
-            station.stateS()
-                    .forEach((state, seconds) ->
-                            all.add(new InState("finishing", station.station(), state.label(), seconds, total)));
-        }
+        result.finishing().forEach(station -> addStation("finishing", station, all));
+        result.quality().lab().forEach(station -> addStation("lab", station, all));
+        result.quality().rework().forEach(station -> addStation("rework", station, all));
         return all;
+    }
+
+    private static void addStation(String kind, StationResult station, List<InState> all) {
+        double total = total(station.stateS());
+        station.stateS()
+                .forEach((state, seconds) ->
+                        all.add(new InState(kind, station.station(), state.label(), seconds, total)));
     }
 
     private static double total(Map<?, Double> seconds) {

@@ -40,6 +40,16 @@ public record SingleServerQueue(double arrivalsPerS, double meanServiceS) {
     }
 
     /**
+     * Chance of a wait longer than a time.
+     *
+     * @param waitS that time, seconds, {@code >= 0}
+     * @return P(Wq > t) = rho e<sup>-(mu - lambda) t</sup>
+     */
+    public double waitTail(double waitS) {
+        return utilisation() * Math.exp(-(1 / meanServiceS - arrivalsPerS) * waitS);
+    }
+
+    /**
      * Mean time in queue and service.
      *
      * @return W = 1 / (mu - lambda), seconds

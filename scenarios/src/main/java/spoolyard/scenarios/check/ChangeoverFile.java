@@ -21,9 +21,13 @@ final class ChangeoverFile {
             .need("to", "to_colour", "to_color")
             .need("purge_kg", "purge")
             .may("line")
-            .may("polymer");
+            .may("polymer")
+            .may("basis")
+            .may("minutes")
+            .may("metres_per_strand");
 
     private static final Kind<Double> PURGE_KG = Numbers.from("0", "2000");
+    private static final Kind<PurgeBasis> BASIS = Words.oneOf(PurgeBasis.class);
 
     private final PlantNames names;
     private final Products products;
@@ -36,9 +40,10 @@ final class ChangeoverFile {
         this.reading = reading;
     }
 
-    List<MeasuredPurge> read(List<CsvRow> rows) {
-        List<MeasuredPurge> purges = new ArrayList<>();
-        rows.forEach(row -> purges.add(purge(row)));
+    List<LoggedPurge> read(List<CsvRow> rows) {
+        List<LoggedPurge> purges = new ArrayList<>();
+        rows.forEach(row -> purges.add(
+                new LoggedPurge(purge(row), basis(row), row.cell("purge_kg").origin())));
         return purges;
     }
 
@@ -58,6 +63,11 @@ final class ChangeoverFile {
                     "delete one of the two rows");
         }
         return purge;
+    }
+
+    private PurgeBasis basis(CsvRow row) {
+        Node cell = row.cell("basis");
+        return cell instanceof Node.Nothing ? PurgeBasis.MEASURED : BASIS.read(cell, reading);
     }
 
     private String nameOrAll(Node cell, String what, List<String> known) {

@@ -2,10 +2,13 @@ package spoolyard.scenarios.check;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
+import spoolyard.core.plant.PurgeFormula;
+import spoolyard.core.plant.PurgeRule;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
@@ -21,22 +24,34 @@ final class ChangeoverSection {
 
     private final CrewNeedKind crew;
     private final PurgeFormulaKind formula;
+    private final PurgeEstimateKind estimate;
     private final List<MeasuredPurge> measured;
 
-    ChangeoverSection(PlantNames names, Products products, List<MeasuredPurge> measured) {
+    /**
+     * The part as read.
+     *
+     * @param rules what a run needs
+     * @param estimate what the purge estimate says, if there is one
+     */
+    record Read(ChangeoverRules rules, Optional<PurgeInputs.Estimate> estimate) {}
+
+    ChangeoverSection(PlantNames names, Products products, List<LoggedPurge> log) {
         this.crew = new CrewNeedKind(names.roles());
         this.formula = new PurgeFormulaKind(products);
-        this.measured = measured;
+        this.estimate = new PurgeEstimateKind(products);
+        this.measured = log.stream().map(LoggedPurge::purge).toList();
     }
 
-    Kind<ChangeoverRules> kind() {
+    Kind<Read> kind() {
         return new MappingKind<>("changeover", this::rules);
     }
 
-    private ChangeoverRules rules(MappingReader r) {
-        return new ChangeoverRules(
+    private Read rules(MappingReader r) {
+        PurgeFormula byClass = r.optional("purge_formula", formula, PurgeFormulaKind.NONE);
+        Optional<PurgeEstimateKind.Read> estimated = r.optional("purge_estimate", estimate);
+        ChangeoverRules rules = new ChangeoverRules(
                 measured,
-                r.optional("purge_formula", formula, PurgeFormulaKind.NONE),
+                estimated.<PurgeRule>map(read -> read.estimate(byClass)).orElse(byClass),
                 steps(r, "colour_steps"),
                 steps(r, "polymer_steps"),
                 steps(r, "diameter_steps"),
@@ -44,12 +59,14 @@ final class ChangeoverSection {
                 r.optional("compound_hold_ups", Amounts.HOLD_UPS, 0.0),
                 r.optional("rethread_after_polymer", Words.yesOrNo(), true),
                 r.optional("approval", new MappingKind<>("approval", this::approval), Approval.NONE));
+        return new Read(rules, estimated.map(PurgeEstimateKind.Read::said));
     }
 
     /** A plant without the part: no steps, no formula, only what was measured. */
-    ChangeoverRules none() {
-        return new ChangeoverRules(
+    Read none() {
+        ChangeoverRules rules = new ChangeoverRules(
                 measured, PurgeFormulaKind.NONE, List.of(), List.of(), List.of(), 0, 0, true, Approval.NONE);
+        return new Read(rules, Optional.empty());
     }
 
     private List<SetUpStep> steps(MappingReader r, String key) {
@@ -64,6 +81,7 @@ final class ChangeoverSection {
                 r.required("takes", Amounts.WORK),
                 r.required("crew", crew),
                 r.optional("refused", Amounts.REPEAT_CHANCE, 0.0),
-                r.optional("extra_purge", EXTRA, 0.0));
+                r.optional("extra_purge", EXTRA, 0.0),
+                r.optional("meanwhile", Words.oneOf(Approval.Meanwhile.class), Approval.Meanwhile.RUN_TO_WASTE));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Polymer;
 import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.Numbers;
 import spoolyard.scenarios.field.Reading;
@@ -38,6 +39,7 @@ final class ColourFile {
     private final Reading reading;
     private final Map<String, Colour> colours = new LinkedHashMap<>();
     private final Map<String, List<String>> offered = new LinkedHashMap<>();
+    private final Map<String, Origin> rows = new LinkedHashMap<>();
 
     private ColourFile(Map<String, Polymer> polymers, Reading reading) {
         this.polymers = polymers;
@@ -47,7 +49,7 @@ final class ColourFile {
     static Products read(Table table, Map<String, Polymer> polymers, Reading reading) {
         ColourFile file = new ColourFile(polymers, reading);
         table.rows().forEach(file::add);
-        return new Products(polymers, file.colours, file.offered, table.isWhole());
+        return new Products(polymers, file.colours, file.offered, file.rows, table.isWhole());
     }
 
     private void add(CsvRow row) {
@@ -69,6 +71,7 @@ final class ColourFile {
                     "delete one of the two rows, or give it another code");
         }
         offered.put(code, polymersOf(row));
+        rows.putIfAbsent(code, row.cell("L").origin());
     }
 
     private List<String> polymersOf(CsvRow row) {

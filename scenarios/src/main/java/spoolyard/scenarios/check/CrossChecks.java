@@ -1,9 +1,14 @@
 package spoolyard.scenarios.check;
 
 import java.util.List;
+import java.util.Optional;
+import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Finishing.CartonSize;
+import spoolyard.core.plant.HeatUp;
+import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.TaskKind;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.field.Reading;
@@ -35,9 +40,25 @@ final class CrossChecks {
                 plant.lines().isEmpty() && plant.finishing().inbound().isEmpty(),
                 "lines",
                 "Must have a line, or spools inbound from outside.");
+        requireStations();
         requireCartons();
+        plant.lines().stream()
+                .filter(line -> line.startStop().heatUp() instanceof HeatUp.Zoned)
+                .forEach(line -> refuseFlatHeat(line.name()));
         new SequenceCheck(plant.book(), tree, reading).run();
         new PurgeCheck(plant, Trees.at(tree, "changeover").origin(), reading).run();
+    }
+
+    /** What the heaters of a line draw must not be said twice. */
+    private void refuseFlatHeat(String line) {
+        Node own = Trees.at(tree, "energy", "lines", line);
+        for (String key : Trees.keys(own)) {
+            reading.fault(
+                    FaultKind.CONTRADICTION,
+                    Trees.at(own, key),
+                    "Must not be given: the line is heated by zone.",
+                    "delete it; its energy follows from its zones");
+        }
     }
 
     private void requirePart(boolean isWrong, String part, String allowed) {
@@ -45,6 +66,26 @@ final class CrossChecks {
             Node node = Trees.at(tree, part);
             reading.missing(node.origin(), allowed, "complete the part " + part);
         }
+    }
+
+    /** Lab and exposure clock need the stations that they stand before. */
+    private void requireStations() {
+        Finishing finishing = plant.finishing();
+        boolean isSealed = finishing.firstOf(TaskKind.SEALING) >= 0;
+        boolean isPacked = finishing.firstOf(TaskKind.PACKING) >= 0;
+        Optional<Lab.Hold> hold = finishing.quality().lab().map(Lab::hold);
+        requirePart(
+                hold.filter(Lab.Hold.BEFORE_SEALING::equals).isPresent() && !isSealed,
+                "finishing",
+                "Must have a station of kind sealing: the lab holds spools before it.");
+        requirePart(
+                hold.filter(Lab.Hold.BEFORE_PACKING::equals).isPresent() && !isPacked,
+                "finishing",
+                "Must have a station of kind packing: the lab holds spools before it.");
+        requirePart(
+                finishing.quality().exposure().isPresent() && !isSealed,
+                "finishing",
+                "Must have a station of kind sealing: it stops the exposure clock.");
     }
 
     /** If cartons are described at all, every ordered spool size must fit one. */

@@ -3,6 +3,7 @@ package spoolyard.scenarios.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Finishing.CartonSize;
@@ -10,6 +11,7 @@ import spoolyard.core.plant.Finishing.Inbound;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.FinishingStation.Cycle;
 import spoolyard.core.plant.Place;
+import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
@@ -40,15 +42,17 @@ final class FinishingSection {
     private final PlantClock clock;
     private final List<DatedShift> shifts;
     private final CrewNeedKind crew;
+    private final Map<String, Polymer> polymers;
 
-    FinishingSection(PlantNames names, PlantClock clock, List<DatedShift> shifts) {
+    FinishingSection(PlantNames names, PlantClock clock, List<DatedShift> shifts, Map<String, Polymer> polymers) {
+        this.polymers = polymers;
         this.names = names;
         this.clock = clock;
         this.shifts = shifts;
         this.crew = new CrewNeedKind(names.roles());
     }
 
-    /** Reads the parts finishing, cartons, cartons_per_pallet and inbound. */
+    /** Reads the parts finishing, cartons, cartons_per_pallet, inbound, lab and exposure. */
     Finishing finishing(MappingReader r) {
         Kind<Map<String, FinishingStation>> stations =
                 new NamedKind<>(name -> new MappingKind<>("station", s -> station(name, s)));
@@ -58,11 +62,15 @@ final class FinishingSection {
                 List.copyOf(r.required("finishing", stations).values()),
                 r.optional("cartons", ListKind.of(CARTON), List.of()),
                 r.optional("cartons_per_pallet", Numbers.whole(1, 10_000), 1),
-                List.copyOf(r.optional("inbound", inbound, Map.of()).values()));
+                List.copyOf(r.optional("inbound", inbound, Map.of()).values()),
+                new QualitySection(crew).rules(r));
     }
 
-    private static Inbound inbound(String name, MappingReader r) {
-        return new Inbound(name, r.required("every", Amounts.INTERVAL), r.required("spool", Amounts.SPOOL_MASS));
+    private Inbound inbound(String name, MappingReader r) {
+        Optional<Polymer> polymer =
+                r.optional("polymer", Words.name("polymer", names.polymers())).map(polymers::get);
+        return new Inbound(
+                name, r.required("every", Amounts.INTERVAL), r.required("spool", Amounts.SPOOL_MASS), polymer);
     }
 
     private FinishingStation station(String name, MappingReader r) {

@@ -51,7 +51,8 @@ final class OrdersSection {
                             "The rule given sequence needs a sequence, and only that rule has one.",
                             "add sequence: {LINE: [ORDER, ...]}, or choose the other rule"));
         }
-        return new OrderBook(List.copyOf(orders.values()), rule, sequence);
+        return new OrderBook(
+                List.copyOf(orders.values()), rule, sequence, r.optional("accept_shortfall", Amounts.SHARE, 0.0));
     }
 
     /** The orders of one line. */

@@ -3,7 +3,6 @@ package spoolyard.scenarios.check;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.Finishing;
@@ -73,9 +72,12 @@ public final class PlantReader {
         Crew crew = r.optional("crew", new CrewSection(names).kind(), CrewSection.NONE);
         Optional<List<DatedShift>> shifts = shifts(r, clock);
         List<Line> lines = lines(r, products, new LineTimes(clock, shifts));
-        ChangeoverRules changeovers = changeovers(r, products, tables);
+        List<LoggedPurge> log = new ChangeoverFile(names, products, reading)
+                .read(tables.changeovers().rows());
+        ChangeoverSection section = new ChangeoverSection(names, products, log);
+        ChangeoverSection.Read changeovers = r.optional("changeover", section.kind(), section.none());
         List<DatedShift> dated = shifts.orElse(List.of());
-        Finishing finishing = new FinishingSection(names, clock, dated).finishing(r);
+        Finishing finishing = new FinishingSection(names, clock, dated, polymers).finishing(r);
         OrderFile orders = new OrderFile(lines, products, clock, reading);
         OrderBook book = book(r, tables.orders(), orders);
         Plant plant = new Plant(
@@ -87,12 +89,13 @@ public final class PlantReader {
                         .filter(shift -> shift.overlapsRun(clock.horizonTicks()))
                         .map(DatedShift::toShift)
                         .toList(),
-                changeovers,
+                changeovers.rules(),
                 finishing,
                 book,
                 r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE),
                 new EconomySection(names, products).economy(r));
-        return new ReadPlant(plant, description, clock, names.shifts(), orders.origins());
+        PurgeInputs purge = products.purgeInputs(log, changeovers.estimate());
+        return new ReadPlant(plant, description, clock, names.shifts(), orders.origins(), purge);
     }
 
     private Optional<List<DatedShift>> shifts(MappingReader r, PlantClock clock) {
@@ -109,13 +112,6 @@ public final class PlantReader {
         r.optional("every_line", new AnyMappingKind());
         return List.copyOf(
                 r.optional("lines", new NamedKind<>(line::named), Map.of()).values());
-    }
-
-    private ChangeoverRules changeovers(MappingReader r, Products products, Tables tables) {
-        ChangeoverFile file = new ChangeoverFile(names, products, reading);
-        ChangeoverSection section = new ChangeoverSection(
-                names, products, file.read(tables.changeovers().rows()));
-        return r.optional("changeover", section.kind(), section.none());
     }
 
     private OrderBook book(MappingReader r, Table table, OrderFile file) {

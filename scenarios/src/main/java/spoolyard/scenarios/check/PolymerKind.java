@@ -22,6 +22,8 @@ final class PolymerKind {
 
     private static final Kind<Double> DRYING = QuantityKind.from(Dimension.TIME, "0 h", "7 days");
 
+    private static final Kind<Double> EXPOSURE = QuantityKind.above(Dimension.TIME, "0 h", "52 weeks");
+
     private PolymerKind() {}
 
     private static Polymer polymer(String code, MappingReader r) {
@@ -31,6 +33,7 @@ final class PolymerKind {
                 r.optional("rate_factor", RATE_FACTOR, 1.0),
                 r.required("melt_temperature", MELT),
                 r.required("hot_standby_limit", STANDBY),
-                r.optional("drying", DRYING, 0.0));
+                r.optional("drying", DRYING, 0.0),
+                r.optional("exposure_limit", EXPOSURE, Double.POSITIVE_INFINITY));
     }
 }

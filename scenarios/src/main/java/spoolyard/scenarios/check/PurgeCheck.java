@@ -14,7 +14,7 @@ import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.field.Reading;
 
-/** Finds changeovers that can occur on a line and for which neither a measured purge nor the formula says how much. */
+/** Finds changeovers that can occur on a line and for which neither a measured purge nor estimate or formula says how much. */
 final class PurgeCheck {
     private static final int MOST_REPORTED = 20;
 
@@ -72,8 +72,9 @@ final class PurgeCheck {
                         FaultKind.UNKNOWN_PURGE,
                         origin,
                         pair + (lines.isEmpty() ? "" : " on " + String.join(", ", lines)),
-                        "Must have a row in the changeovers file or a class step in purge_formula that covers it.",
-                        "measure it and add a row, or add the class step to purge_formula"));
+                        "Must have a row in the changeovers file, a purge_estimate, or a class step in purge_formula"
+                                + " that covers it.",
+                        "measure it and add a row, or add purge_estimate or the class step"));
     }
 
     private static String melt(Product product) {

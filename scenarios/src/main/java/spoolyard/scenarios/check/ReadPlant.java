@@ -14,9 +14,15 @@ import spoolyard.scenarios.fault.Origin;
  * @param clock start and end of the run
  * @param shiftNames names of the shifts of the pattern, in file order
  * @param orderOrigins where each order is due, by its id
+ * @param purge what a study of its purges needs
  */
 public record ReadPlant(
-        Plant plant, String description, PlantClock clock, List<String> shiftNames, Map<String, Origin> orderOrigins) {
+        Plant plant,
+        String description,
+        PlantClock clock,
+        List<String> shiftNames,
+        Map<String, Origin> orderOrigins,
+        PurgeInputs purge) {
     /** Copies the lists. */
     public ReadPlant {
         shiftNames = List.copyOf(shiftNames);

@@ -28,6 +28,8 @@ public record Warning(Kind kind, Origin origin, String message) {
         ACCUMULATOR_TOO_SMALL,
         /** A dryer hopper that cannot dry as fast as its line could run. */
         DRYER_TOO_SMALL,
+        /** A lab or an exposure clock that cannot do what it is there for. */
+        QUALITY_IN_VAIN,
         /** A rack that fills while finishing is closed. */
         RACK_TOO_SMALL,
         /** Finishing that cannot keep up with the lines. */

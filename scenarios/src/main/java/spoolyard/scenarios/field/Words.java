@@ -73,8 +73,10 @@ public final class Words {
      * @return the kind
      */
     public static <T> Kind<T> oneOf(Map<String, T> meanings) {
+        Map<String, T> byLowerCase = new LinkedHashMap<>();
+        meanings.forEach((word, meaning) -> byLowerCase.put(word.toLowerCase(Locale.ROOT), meaning));
         return new TextKind<>(
-                text -> Optional.ofNullable(meanings.get(text.toLowerCase(Locale.ROOT))),
+                text -> Optional.ofNullable(byLowerCase.get(text.toLowerCase(Locale.ROOT))),
                 FaultKind.NOT_A_VALUE,
                 "Must be one of: " + String.join(", ", meanings.keySet()) + ".",
                 "enter one of these words",

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What a line does between two orders. Immutable.
  *
- * @param measured purge from the plant's own changeovers; an entry always wins over the formula
- * @param formula shade-class formula for pairs with no entry; its {@code classSteps} are empty if the plant has none
+ * @param measured purge from the plant's own changeovers; an entry always wins
+ * @param unmeasured rule for pairs with no entry; a formula with no {@code classSteps} if the plant has none
  * @param colourSteps steps of a colour change before the purge, in order
  * @param polymerSteps steps of a polymer change before the purge, in order
  * @param diameterSteps steps of a diameter change, in order
@@ -17,7 +17,7 @@ import java.util.List;
  */
 public record ChangeoverRules(
         List<MeasuredPurge> measured,
-        PurgeFormula formula,
+        PurgeRule unmeasured,
         List<SetUpStep> colourSteps,
         List<SetUpStep> polymerSteps,
         List<SetUpStep> diameterSteps,
@@ -54,16 +54,35 @@ public record ChangeoverRules(
     public record SetUpStep(String name, Law durationS, CrewNeed crew) {}
 
     /**
-     * First-article colour approval, with the line running to waste.
+     * First-article colour approval.
      *
      * @param durationS time of the judgement, seconds; {@link Law#ZERO} with nobody needed means no approval
      * @param crew who judges
      * @param refusalProbability chance of a refusal, in [0, 1)
      * @param extraPurgeShare purge after a refusal as a share of the changeover's purge, {@code >= 0}; the colour is
      *     judged again after it
+     * @param meanwhile what the line does until the colour is judged
      */
-    public record Approval(Law durationS, CrewNeed crew, double refusalProbability, double extraPurgeShare) {
+    public record Approval(
+            Law durationS, CrewNeed crew, double refusalProbability, double extraPurgeShare, Meanwhile meanwhile) {
         /** No approval. */
-        public static final Approval NONE = new Approval(Law.ZERO, CrewNeed.NOBODY, 0, 0);
+        public static final Approval NONE = new Approval(Law.ZERO, CrewNeed.NOBODY, 0, 0, Meanwhile.RUN_TO_WASTE);
+
+        /** What a line does until the colour is judged. */
+        public enum Meanwhile {
+            /** Runs to waste. */
+            RUN_TO_WASTE,
+            /** Makes spools, which are held until then: a refusal scraps them. */
+            HOLD
+        }
+
+        /**
+         * Whether there is an approval at all.
+         *
+         * @return false if it takes no time and nobody
+         */
+        public boolean isAsked() {
+            return !crew.isNobody() || durationS.mean() > 0;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package spoolyard.core.plant;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The way of a spool after the line. Immutable.
@@ -9,14 +10,47 @@ import java.util.List;
  * @param cartons spools to a carton by spool mass
  * @param cartonsPerPallet cartons to a pallet, {@code >= 1}
  * @param inbound spools that come from outside the lines
+ * @param quality lab and exposure clock
  */
 public record Finishing(
-        List<FinishingStation> stations, List<CartonSize> cartons, int cartonsPerPallet, List<Inbound> inbound) {
+        List<FinishingStation> stations,
+        List<CartonSize> cartons,
+        int cartonsPerPallet,
+        List<Inbound> inbound,
+        QualityRules quality) {
     /** Copies the lists. */
     public Finishing {
         stations = List.copyOf(stations);
         cartons = List.copyOf(cartons);
         inbound = List.copyOf(inbound);
+    }
+
+    /**
+     * Finishing without lab and exposure clock.
+     *
+     * @param stations as above
+     * @param cartons as above
+     * @param cartonsPerPallet as above
+     * @param inbound as above
+     */
+    public Finishing(
+            List<FinishingStation> stations, List<CartonSize> cartons, int cartonsPerPallet, List<Inbound> inbound) {
+        this(stations, cartons, cartonsPerPallet, inbound, QualityRules.NONE);
+    }
+
+    /**
+     * Place of the first station of a kind.
+     *
+     * @param kind {@link TaskKind#SEALING} or {@link TaskKind#PACKING}
+     * @return its index; -1 if there is none
+     */
+    public int firstOf(TaskKind kind) {
+        for (int i = 0; i < stations.size(); i++) {
+            if (stations.get(i).kind() == kind) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /**
@@ -33,6 +67,18 @@ public record Finishing(
      * @param name name used in files and reports
      * @param intervalS time between arrivals of single spools, seconds
      * @param spoolKg mass of a spool in kg
+     * @param polymer what is on them, which sets their exposure limit; empty means that it does not matter
      */
-    public record Inbound(String name, Law intervalS, double spoolKg) {}
+    public record Inbound(String name, Law intervalS, double spoolKg, Optional<Polymer> polymer) {
+        /**
+         * Spools without an exposure limit.
+         *
+         * @param name as above
+         * @param intervalS as above
+         * @param spoolKg as above
+         */
+        public Inbound(String name, Law intervalS, double spoolKg) {
+            this(name, intervalS, spoolKg, Optional.empty());
+        }
+    }
 }

@@ -9,6 +9,7 @@ package spoolyard.core.plant;
  * @param meltTemperatureC set point of the melt in degrees Celsius; a polymer change waits for the difference
  * @param hotStandbyLimitS how long the melt may stand hot before it must be purged, seconds, {@code >= 0}
  * @param dryingS how long pellets must be in the dryer before they are extruded, seconds, {@code >= 0}
+ * @param exposureLimitS how long a wound spool may stand unsealed, seconds, {@code > 0}; infinity for no limit
  */
 public record Polymer(
         String code,
@@ -16,9 +17,10 @@ public record Polymer(
         double rateFactor,
         double meltTemperatureC,
         double hotStandbyLimitS,
-        double dryingS) {
+        double dryingS,
+        double exposureLimitS) {
     /**
-     * A polymer that needs no drying.
+     * A polymer that needs no drying and that air does not harm.
      *
      * @param code as above
      * @param densityKgPerM3 as above
@@ -29,5 +31,25 @@ public record Polymer(
     public Polymer(
             String code, double densityKgPerM3, double rateFactor, double meltTemperatureC, double hotStandbyLimitS) {
         this(code, densityKgPerM3, rateFactor, meltTemperatureC, hotStandbyLimitS, 0);
+    }
+
+    /**
+     * A polymer that air does not harm once it is wound.
+     *
+     * @param code as above
+     * @param densityKgPerM3 as above
+     * @param rateFactor as above
+     * @param meltTemperatureC as above
+     * @param hotStandbyLimitS as above
+     * @param dryingS as above
+     */
+    public Polymer(
+            String code,
+            double densityKgPerM3,
+            double rateFactor,
+            double meltTemperatureC,
+            double hotStandbyLimitS,
+            double dryingS) {
+        this(code, densityKgPerM3, rateFactor, meltTemperatureC, hotStandbyLimitS, dryingS, Double.POSITIVE_INFINITY);
     }
 }

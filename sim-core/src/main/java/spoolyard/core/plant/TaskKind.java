@@ -19,5 +19,9 @@ public enum TaskKind {
     /** Seal spools. */
     SEALING,
     /** Pack spools. */
-    PACKING
+    PACKING,
+    /** Test a lot. */
+    LAB_TEST,
+    /** Sort, re-spool or dry spools again. */
+    REWORK
 }

@@ -10,6 +10,14 @@ import spoolyard.core.policy.PurgeTable;
  * @param orders hands out orders
  * @param purges purge of every changeover
  * @param flow counts spools
+ * @param losses takes spools that were good off the books
  * @param dryers dryers and blenders shared by the lines
  */
-record Floor(CrewDesk desk, Rack rack, OrderDesk orders, PurgeTable purges, SpoolFlow flow, SharedDryers dryers) {}
+record Floor(
+        CrewDesk desk,
+        Rack rack,
+        OrderDesk orders,
+        PurgeTable purges,
+        SpoolFlow flow,
+        Losses losses,
+        SharedDryers dryers) {}

@@ -1,5 +1,6 @@
 package spoolyard.core.process;
 
+import java.util.Optional;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
 import spoolyard.core.plant.Finishing;
@@ -13,6 +14,7 @@ final class InboundProcess {
     private final SpoolFlow flow;
     private final Variate interval;
     private final TimedEvent arrival;
+    private final Optional<Campaign> campaign;
     private long arrived;
     private long turnedAway;
 
@@ -22,6 +24,7 @@ final class InboundProcess {
         this.flow = flow;
         this.interval =
                 world.streams().variate(description.intervalS(), "inbound " + description.name() + " / interval");
+        this.campaign = LotLuck.of(world, "inbound " + description.name()).map(Campaign::new);
         this.arrival = new TimedEvent(world.engine(), Phase.ARRIVAL) {
             @Override
             protected void happen() {
@@ -46,7 +49,10 @@ final class InboundProcess {
             turnedAway++;
             return;
         }
-        Spool spool = new Spool(Spool.NONE, Spool.NONE, description.spoolKg(), description.spoolKg(), true);
+        double kg = description.spoolKg();
+        Spool spool = new Spool(Spool.NONE, Spool.NONE, kg, kg, true, description.polymer());
+        spool.campaign = campaign;
+        campaign.ifPresent(Campaign::spoolMade);
         flow.accepted(spool);
         rack.keep();
         rack.put(spool);

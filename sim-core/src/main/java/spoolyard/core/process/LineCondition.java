@@ -1,13 +1,15 @@
 package spoolyard.core.process;
 
 import java.util.Optional;
+import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.record.ScrapCause;
 
-/** What a line must go through before it can make product: its heat, its strands, and what its screw holds. */
+/** What a line must go through before it can make product: its heat, its strands, what its screw holds, and its colour. */
 final class LineCondition {
     private final HeatLedger heat;
+    private final ColourApproval colour;
     private boolean hot;
     private boolean staleMelt;
     private boolean threaded;
@@ -17,13 +19,15 @@ final class LineCondition {
     private ScrapCause cause = ScrapCause.START_UP;
     private long stoodSince;
 
-    LineCondition(boolean running, Optional<Product> inScrew, HeatLedger heat) {
+    LineCondition(Line line, HeatLedger heat, ColourApproval colour) {
         this.heat = heat;
+        this.colour = colour;
+        boolean running = line.runningAtStart();
         this.hot = running;
         this.staleMelt = !running;
         this.threaded = running;
         this.stable = running;
-        this.inScrew = inScrew;
+        this.inScrew = line.onLineNow();
     }
 
     boolean isHot() {
@@ -64,7 +68,11 @@ final class LineCondition {
     }
 
     boolean isReadyFor(Product product) {
-        return hot && threaded && stable && inScrew.map(product::sameMelt).orElse(true);
+        return hot
+                && threaded
+                && stable
+                && !colour.isRefused()
+                && inScrew.map(product::sameMelt).orElse(true);
     }
 
     void holds(Product product) {
@@ -99,7 +107,13 @@ final class LineCondition {
         unsettledBy = by;
     }
 
+    /** The judgement of its colour. */
+    ColourApproval colour() {
+        return colour;
+    }
+
     void settled() {
+        colour.programOver();
         hot = true;
         staleMelt = false;
         threaded = true;

@@ -29,9 +29,8 @@ final class LineProcess {
     private final LineStops stops;
     private final LineHours hours;
     private final WinderOutput output;
-    private final Optional<LineSupply> supply;
-    private Optional<OrderRun> following = Optional.empty();
-    private Optional<OrderRun> order = Optional.empty();
+    private final LineMaterial material;
+    private final LineOrders orders;
     private Optional<Product> onStrands = Optional.empty();
     private Runnable afterProgram = () -> {};
     private double kgPerS;
@@ -46,8 +45,11 @@ final class LineProcess {
         this.index = index;
         this.floor = floor;
         this.clock = new LineClock(world, ledger, line);
-        this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), clock.heat());
-        this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
+        this.condition = new LineCondition(line, clock.heat(), new ColourApproval(world, this, floor));
+        Heating heating = new Heating(world, line, clock.heat());
+        this.material = new LineMaterial(world, this, floor, condition, heating);
+        this.orders = new LineOrders(floor.orders(), line, condition, material);
+        this.planner = new StepPlanner(world, line, heating, floor.purges(), material::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
         this.program = new Program(
@@ -57,10 +59,9 @@ final class LineProcess {
                 index,
                 line.place(),
                 "line " + line.name());
-        this.output = new WinderOutput(world, line, index, floor, ledger);
+        this.output = new WinderOutput(world, this, floor, condition.colour());
         this.stops = new LineStops(world, this, condition);
-        this.supply = line.supply().map(how -> new LineSupply(world, this, floor, how));
-        this.hours = new LineHours(this, condition, planner, stops);
+        this.hours = new LineHours(this, condition, planner, stops, heating);
     }
 
     Line description() {
@@ -95,6 +96,14 @@ final class LineProcess {
     /** Making, in a program, or standing with a full accumulator. */
     boolean isAtWork() {
         return making || program.isRunning() || overflowStopped;
+    }
+
+    ColourApproval colour() {
+        return condition.colour();
+    }
+
+    LineOrders orders() {
+        return orders;
     }
 
     Program program() {
@@ -135,27 +144,14 @@ final class LineProcess {
         if (isIdle()) {
             decide();
         } else if (making) {
-            lookAhead();
-        }
-    }
-
-    private Optional<OrderRun> takeNext() {
-        Optional<OrderRun> next = following.or(() -> floor.orders().next(line, condition.inScrew()));
-        following = Optional.empty();
-        return next;
-    }
-
-    /** Chooses the next order early, so that its material can be prepared while the line runs. */
-    private void lookAhead() {
-        if (supply.isPresent() && world.plant().drying().looksAhead()) {
-            following = following.or(() -> floor.orders().next(line, condition.inScrew()));
-            following.ifPresent(run -> supply.get().prepareAhead(run.order.product()));
+            orders.lookAhead();
         }
     }
 
     Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
-        OrderRun run = order.orElseThrow(() -> new IllegalStateException(
-                "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
+        OrderRun run = orders.inHand()
+                .orElseThrow(() -> new IllegalStateException("line " + line.name() + " filled a spool at "
+                        + Ticks.toSeconds(world.now()) + " s without an order."));
         return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg, isBlemished);
     }
 
@@ -164,7 +160,7 @@ final class LineProcess {
     }
 
     void spoolFilled() {
-        if (order.filter(OrderRun::isFilled).isPresent()) {
+        if (orders.isFilled()) {
             orderFilled();
         } else {
             stops.beginPending();
@@ -172,16 +168,18 @@ final class LineProcess {
     }
 
     private void orderFilled() {
-        Optional<OrderRun> next = takeNext();
+        orders.inHand().ifPresent(OrderRun::leavesLine);
+        Optional<OrderRun> next = orders.takeNext();
         boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
                         .filter(product -> onStrands.filter(product::equals).isPresent())
                         .isPresent();
         if (goesOn) {
-            order = next;
+            orders.takeInHand(next);
         } else {
             halt(ScrapCause.ORDER_TAIL);
-            order = next;
+            output.campaignEnds();
+            orders.takeInHand(next);
             decide();
         }
     }
@@ -197,18 +195,16 @@ final class LineProcess {
         if (!hours.mayWork()) {
             goOff();
         } else if (!stops.beginWindow() && !stops.beginPending()) {
-            if (order.isEmpty()) {
-                order = takeNext();
-            }
-            order.ifPresentOrElse(this::make, this::idle);
+            orders.inHandOrNext().ifPresentOrElse(this::make, this::idle);
         }
     }
 
     private void make(OrderRun run) {
         Product product = run.order.product();
         clock.turnTo(product);
-        if (supply.isPresent() && !supply.get().takeUp(product)) {
+        if (!material.takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
+            material.heatMeanwhile();
             return;
         }
         if (condition.isReadyFor(product)) {
@@ -235,30 +231,33 @@ final class LineProcess {
             strands.setUp(product, line.overlength());
             onStrands = Optional.of(product);
         }
-        kgPerS = rateKgPerH(product) / 3600;
+        kgPerS = material.rateKgPerH(product) / 3600;
         making = true;
+        condition.colour().makes();
         feedProduct();
         showMaking();
         tell("makes", product.label());
-        lookAhead();
-    }
-
-    /** Rate with a product: that of the line, or what its dryer can dry. */
-    private double rateKgPerH(Product product) {
-        double byLine = line.rateKgPerH(product);
-        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product)))
-                .orElse(byLine);
+        orders.lookAhead();
     }
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
         clock.heat().screw(rateKgPerS > 0);
-        supply.ifPresent(source -> source.draw(rateKgPerS));
+        material.draw(rateKgPerS);
+    }
+
+    boolean isWaitingForMaterial() {
+        return clock.state() == LineState.WAITING_FOR_MATERIAL;
+    }
+
+    /** A batch has been loaded for the line. */
+    void materialIsLoaded() {
+        material.heatMeanwhile();
     }
 
     /** The material that the line waits for is dry. */
     void materialIsDry() {
-        if (clock.state() == LineState.WAITING_FOR_MATERIAL) {
+        if (isWaitingForMaterial()) {
             decide();
         }
     }
@@ -269,6 +268,17 @@ final class LineProcess {
             halt(ScrapCause.SHORT_SPOOL);
             condition.unthreaded(ScrapCause.STOPPAGE);
             decide();
+        }
+    }
+
+    /** The colour of what the line makes, or last made, was refused. */
+    void colourRefused() {
+        if (making) {
+            halt(ScrapCause.REFUSED_COLOUR);
+            decide();
+        } else {
+            strands.cut(ScrapCause.REFUSED_COLOUR);
+            onStrands = Optional.empty();
         }
     }
 
@@ -356,13 +366,16 @@ final class LineProcess {
         strands.setClocks(making, kgPerS * speedShare);
     }
 
-    // ------------------------------------------------------------------ full accumulator
-
     /** An accumulator is full and the policy is to stop. */
     void overflowStop() {
         overflowStopped = true;
         stopMaking();
         clock.enter(LineState.OVERFLOW_STOP);
+    }
+
+    /** A strand begins or ceases to overflow. */
+    void overflowChanged() {
+        clock.holdUp(strands.isAllOverflowing());
     }
 
     /** A winder may turn again. */
@@ -375,8 +388,6 @@ final class LineProcess {
         halt(ScrapCause.SHORT_SPOOL);
         decide();
     }
-
-    // ------------------------------------------------------------------ stoppages
 
     /** A strand has broken; the others go on. */
     void strandBroke(StrandRepair repair) {
@@ -444,13 +455,5 @@ final class LineProcess {
     void programEnds() {
         condition.screwStopped(world.now());
         afterProgram.run();
-    }
-
-    /** Mass of a metre of what runs to waste, where no strand is in the line to tell. */
-    double wasteKgPerM() {
-        return order.map(run -> run.order.product())
-                .or(condition::inScrew)
-                .map(product -> product.filament().kgPerM())
-                .orElse(1.0);
     }
 }

@@ -62,6 +62,29 @@ final class OrderDesk {
         };
     }
 
+    /** Spools of an order were lost that nobody makes any more: it is open again, and idle lines may take it. */
+    void reopen(OrderRun run, List<LineProcess> lines) {
+        if (open.contains(run)) {
+            return;
+        }
+        int place = 0;
+        while (place < open.size() && open.get(place).index < run.index) {
+            place++;
+        }
+        open.add(place, run);
+        new TimedEvent(world.engine(), Phase.ARRIVAL) {
+            @Override
+            protected void happen() {
+                lines.forEach(LineProcess::orderReleased);
+            }
+
+            @Override
+            public String toString() {
+                return "order " + run.order.id() + " is open again";
+            }
+        }.at(world.now());
+    }
+
     /** Chooses the next order for a line and marks it begun; empty if there is none yet. */
     Optional<OrderRun> next(Line line, Optional<Product> inScrew) {
         Optional<OrderRun> chosen =

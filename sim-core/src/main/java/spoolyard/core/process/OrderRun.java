@@ -15,6 +15,9 @@ final class OrderRun {
     private int filled;
     private int made;
     private int packed;
+    private int lost;
+    private int forgiven;
+    private boolean inHand;
 
     OrderRun(Order order, int index) {
         this.order = order;
@@ -27,7 +30,13 @@ final class OrderRun {
 
     void begin(String onLine, long now) {
         line = onLine;
-        startTick = now;
+        startTick = isBegun() ? startTick : now;
+        inHand = true;
+    }
+
+    /** Its line has made all of it, or so it seems now. */
+    void leavesLine() {
+        inHand = false;
     }
 
     /** A spool has become full that will be good. */
@@ -36,31 +45,65 @@ final class OrderRun {
     }
 
     boolean isFilled() {
-        return filled >= order.spools();
+        return filled >= wanted();
     }
 
     /** A good spool is off the winder. */
     void spoolMade(long now) {
         made++;
-        if (made == order.spools()) {
+        if (made == wanted()) {
             madeTick = now;
         }
     }
 
     /** A spool of the order is packed; false if the order was already complete and the spool is surplus. */
     boolean spoolPacked(long now) {
-        if (packed == order.spools()) {
+        if (packed == wanted()) {
             return false;
         }
         packed++;
-        if (packed == order.spools()) {
-            packedTick = now;
-        }
+        noteIfComplete(now);
         return true;
     }
 
+    private void noteIfComplete(long now) {
+        if (packed == wanted()) {
+            packedTick = now;
+        }
+    }
+
     boolean isPacked() {
-        return packed == order.spools();
+        return packed == wanted();
+    }
+
+    /** Spools that make it complete. */
+    private int wanted() {
+        return order.spools() - forgiven;
+    }
+
+    /**
+     * A good spool of it was lost behind the line.
+     *
+     * @param most spools that may be missing in the end
+     * @return true if the order must go back among the open ones, for its line makes it no more
+     */
+    boolean spoolLost(long now, int most) {
+        lost++;
+        made--;
+        filled--;
+        if (made < wanted()) {
+            madeTick = Ticks.NEVER;
+        }
+        if (inHand || filled >= wanted()) {
+            return false;
+        }
+        if (forgiven < most) {
+            forgiven++;
+            madeTick = made == wanted() ? now : madeTick;
+            noteIfComplete(now);
+            return false;
+        }
+        return true;
     }
 
     int packed() {
@@ -76,6 +119,6 @@ final class OrderRun {
     }
 
     OrderResult result() {
-        return new OrderResult(order.id(), line, startTick, madeTick, packedTick, made, packed);
+        return new OrderResult(order.id(), line, startTick, madeTick, packedTick, made, packed, lost, forgiven);
     }
 }

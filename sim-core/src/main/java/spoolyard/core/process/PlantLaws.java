@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.Winder;
@@ -32,6 +34,7 @@ public final class PlantLaws {
         laws.add(rules.approval().durationS());
         plant.finishing().stations().forEach(station -> addStation(laws, station));
         plant.finishing().inbound().forEach(source -> laws.add(source.intervalS()));
+        addQuality(laws, plant.finishing().quality());
         return InverseTables.of(laws);
     }
 
@@ -42,11 +45,23 @@ public final class PlantLaws {
             laws.addAll(List.of(two.transferTimeS(), two.unloadTimeS()));
         }
         StartStop how = line.startStop();
-        laws.addAll(List.of(how.heatUpS(), how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
+        if (how.heatUp() instanceof HeatUp.Timed timed) {
+            laws.add(timed.timeS());
+        }
+        laws.addAll(List.of(how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
         line.stoppages().forEach(cause -> addStoppage(laws, cause));
         line.gauge().ifPresent(gauge -> gauge.excursions()
                 .forEach(each -> laws.addAll(List.of(each.untilNextS(), each.lengthS()))));
         line.supply().ifPresent(supply -> laws.addAll(List.of(supply.loadS(), supply.cleanS())));
+    }
+
+    private static void addQuality(List<Law> laws, QualityRules rules) {
+        rules.exposure().ifPresent(exposure -> laws.add(exposure.oven().dryingS()));
+        rules.lab().ifPresent(lab -> {
+            lab.tests().forEach(test -> laws.add(test.takesS()));
+            laws.add(lab.refusal().sorting().takesS());
+            laws.add(lab.refusal().respooling().takesS());
+        });
     }
 
     private static void addStation(List<Law> laws, FinishingStation station) {

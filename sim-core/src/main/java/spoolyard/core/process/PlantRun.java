@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.Finishing;
-import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
@@ -17,6 +16,7 @@ import spoolyard.core.random.InverseTables;
 import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.SwapLog;
 
 /**
  * One replication of a plant: one object, one thread, used once. The same plant, seed and replication give bit-identical
@@ -31,7 +31,7 @@ public final class PlantRun {
     private final CrewDesk desk;
     private final OrderDesk orders;
     private final SpoolFlow flow;
-    private final List<StationProcess> stations = new ArrayList<>();
+    private final SpoolRoute route;
     private final List<LineProcess> lines = new ArrayList<>();
     private final List<InboundProcess> inbound = new ArrayList<>();
     private final List<ShiftRun> shifts = new ArrayList<>();
@@ -46,7 +46,7 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, PlantLaws.tables(plant)), masterSeed, replication, log);
+        this(plant, PlantLaws.tables(plant), masterSeed, replication, log);
     }
 
     /**
@@ -59,22 +59,34 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, tables), masterSeed, replication, log);
+        this(plant, tables, masterSeed, replication, log, SwapLog.SILENT);
     }
 
-    private PlantRun(Plant plant, Streams streams, long masterSeed, int replication, EventLog log) {
+    /**
+     * Prepares one of many runs of a plant, which also tells its spool changes.
+     *
+     * @param plant the plant
+     * @param tables from {@link PlantLaws#tables(Plant)}, shared by all runs of the plant
+     * @param masterSeed seed of the experiment, any value
+     * @param replication number of the replication, {@code >= 0}
+     * @param log where to tell events, {@link EventLog#SILENT} for nowhere
+     * @param swaps where to tell spool changes, {@link SwapLog#SILENT} for nowhere
+     */
+    public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log, SwapLog swaps) {
         this.masterSeed = masterSeed;
         this.replication = replication;
-        this.world = new World(plant, new Engine(), streams, log);
+        this.world = new World(plant, new Engine(), new Streams(masterSeed, replication, tables), log, swaps);
         this.desk = new CrewDesk(
                 world.engine(),
                 plant.crew(),
-                plant.lines().stream().map(Line::name).toList());
+                plant.lines().stream().map(Line::name).toList(),
+                world.active());
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.flow = new SpoolFlow(world, orders.orders());
-        buildStations(plant.finishing());
-        Floor floor = new Floor(desk, stations.get(0).rack(), orders, purges, flow, new SharedDryers(plant.drying()));
+        Losses losses = new Losses(world, flow, orders, lines);
+        this.route = new SpoolRoute(world, desk, flow, losses);
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, new SharedDryers(plant.drying()));
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -82,26 +94,6 @@ public final class PlantRun {
             inbound.add(new InboundProcess(world, source, floor.rack(), flow));
         }
         plant.shifts().forEach(this::addShift);
-    }
-
-    private void buildStations(Finishing finishing) {
-        for (FinishingStation description : finishing.stations()) {
-            stations.add(new StationProcess(world, desk, description));
-        }
-        for (int i = 0; i < stations.size(); i++) {
-            stations.get(i)
-                    .sendTo(i + 1 < stations.size() ? toRack(stations.get(i + 1).rack()) : this::toPallet);
-        }
-    }
-
-    private static Consumer<Server> toRack(Rack rack) {
-        return server -> new Transfer(rack, server).start();
-    }
-
-    private void toPallet(Server server) {
-        server.batch().forEach(flow::packed);
-        server.batch().clear();
-        server.batchGone();
     }
 
     private void addShift(Shift shift) {
@@ -122,14 +114,16 @@ public final class PlantRun {
         start();
         world.engine().runUntil(horizon);
         desk.close();
-        return result();
+        RunResult result = result();
+        lines.forEach(line -> line.strands().forEach(Strand::tellChange));
+        return result;
     }
 
     /** Puts everything that is known beforehand on the calendar. */
     void start() {
         long horizon = world.plant().horizonTicks();
         shifts.forEach(shift -> shift.schedule(horizon));
-        stations.forEach(station -> station.schedule(horizon));
+        route.schedule(horizon);
         lines.forEach(line -> new LineSchedule(world, line).schedule());
         orders.scheduleReleases(lines, horizon);
         inbound.forEach(InboundProcess::start);
@@ -148,7 +142,11 @@ public final class PlantRun {
     }
 
     List<StationProcess> stations() {
-        return stations;
+        return route.stations();
+    }
+
+    SpoolRoute route() {
+        return route;
     }
 
     SpoolFlow flow() {
@@ -156,9 +154,6 @@ public final class PlantRun {
     }
 
     private RunResult result() {
-        long waiting =
-                stations.stream().mapToLong(station -> station.rack().size()).sum();
-        long inWork = stations.stream().mapToLong(StationProcess::inWork).sum();
         return new RunResult(
                 masterSeed,
                 replication,
@@ -169,9 +164,14 @@ public final class PlantRun {
                 orders.orders().stream().map(OrderRun::result).toList(),
                 lines.stream().flatMap(line -> line.changeovers().stream()).toList(),
                 crewResults(),
-                stations.stream().map(StationProcess::result).toList(),
+                route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
-                flow.result(waiting, inWork));
+                flow.result(route.waiting(), route.inWork()),
+                route.quality(lines.stream()
+                        .map(line -> line.colour().result())
+                        .flatMap(Optional::stream)
+                        .toList()),
+                world.active().close(world.plant().horizonTicks()));
     }
 
     private List<RunResult.CrewResult> crewResults() {

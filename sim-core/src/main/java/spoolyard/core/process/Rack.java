@@ -1,8 +1,12 @@
 package spoolyard.core.process;
 
 import java.util.ArrayDeque;
+import java.util.Comparator;
+import java.util.PriorityQueue;
+import java.util.Queue;
+import java.util.function.Consumer;
 
-/** Waiting places before a finishing station: first in, first out; a place is claimed before a spool is brought. */
+/** Waiting places before a finishing station; a place is claimed before a spool is brought. */
 final class Rack {
     /** Somebody who wants to bring a spool. */
     interface Claimant {
@@ -12,25 +16,44 @@ final class Rack {
 
     private final World world;
     private final int places;
-    private final ArrayDeque<Spool> spools = new ArrayDeque<>();
+    private final Queue<Spool> spools;
     private final ArrayDeque<Claimant> claimants = new ArrayDeque<>();
-    private Runnable onArrival = () -> {};
+    private Consumer<Spool> onArrival = spool -> {};
+    private long arrivals;
     private int kept;
+    private int held;
     private int peak;
     private long last;
     private double spoolTicks;
 
+    /** First in, first out. */
     Rack(World world, int places) {
-        this.world = world;
-        this.places = places;
+        this(world, places, new ArrayDeque<>());
     }
 
-    void whenSpoolArrives(Runnable action) {
+    private Rack(World world, int places, Queue<Spool> spools) {
+        this.world = world;
+        this.places = places;
+        this.spools = spools;
+    }
+
+    /** The spool whose exposure clock runs out first is the first out; ties first in, first out. */
+    static Rack byClock(World world, int places) {
+        Comparator<Spool> byClock = Comparator.comparingLong(Spool::deadlineTick);
+        return new Rack(world, places, new PriorityQueue<>(byClock.thenComparingLong(spool -> spool.arrival)));
+    }
+
+    /** Spools leave it by {@link #take(Spool)}, in any order. */
+    static Rack ofAnyOrder(World world, int places) {
+        return new Rack(world, places, new Shelf());
+    }
+
+    void whenSpoolArrives(Consumer<Spool> action) {
         onArrival = action;
     }
 
     boolean hasRoom() {
-        return spools.size() + kept < places;
+        return spools.size() + held + kept < places;
     }
 
     /** Keeps a place, now or when one becomes free, in the order of asking. */
@@ -52,10 +75,36 @@ final class Rack {
     void put(Spool spool) {
         kept--;
         book();
+        add(spool);
+    }
+
+    private void add(Spool spool) {
         spool.rackedTick = world.now();
+        spool.arrival = arrivals++;
         spools.add(spool);
-        peak = Math.max(peak, spools.size());
-        onArrival.run();
+        peak = Math.max(peak, spools.size() + held);
+        onArrival.accept(spool);
+    }
+
+    /** A spool stands on a place kept for it, but nobody may take it before {@link #free(Spool)}. */
+    void hold() {
+        kept--;
+        book();
+        held++;
+        peak = Math.max(peak, spools.size() + held);
+    }
+
+    /** A held spool may be taken. */
+    void free(Spool spool) {
+        book();
+        held--;
+        add(spool);
+    }
+
+    /** A held spool is taken away; whoever does it calls {@link #grant()} afterwards. */
+    void dropHeld() {
+        book();
+        held--;
     }
 
     /** Gives up a place kept for a spool that won't come. */
@@ -68,6 +117,14 @@ final class Rack {
     Spool take() {
         book();
         return spools.remove();
+    }
+
+    /** Takes a spool that is in it, wherever it stands; as {@link #take()}. */
+    void take(Spool spool) {
+        book();
+        if (!spools.remove(spool)) {
+            throw new IllegalStateException("at tick " + world.now() + ": a spool was taken that is not there.");
+        }
     }
 
     Spool first() {
@@ -83,12 +140,17 @@ final class Rack {
     }
 
     private void book() {
-        spoolTicks += (double) spools.size() * (world.now() - last);
+        spoolTicks += (double) (spools.size() + held) * (world.now() - last);
         last = world.now();
     }
 
     int size() {
         return spools.size();
+    }
+
+    /** Spools that stand in it and must not be taken. */
+    int held() {
+        return held;
     }
 
     int places() {
@@ -105,6 +167,6 @@ final class Rack {
 
     double meanSize() {
         book();
-        return world.now() == 0 ? spools.size() : spoolTicks / world.now();
+        return world.now() == 0 ? spools.size() + held : spoolTicks / world.now();
     }
 }

@@ -16,8 +16,7 @@ final class Server implements Struck {
     private final StationProcess station;
     private final TimedEvent cycleEnd;
     private final Task work;
-    private final StateClock<ServerState> states =
-            new StateClock<>(ServerState.values(), ServerState::isActive, ServerState.CLOSED);
+    private final StateClock<ServerState> states = new StateClock<>(ServerState.values(), ServerState.CLOSED);
     private final List<Spool> batch = new ArrayList<>();
     private final List<StoppageClock> clocks = new ArrayList<>();
     private final ArrayDeque<StoppageClock> standing = new ArrayDeque<>();
@@ -162,7 +161,11 @@ final class Server implements Struck {
     }
 
     private void show() {
+        ServerState before = states.state();
         states.enter(stateNow(), world.now());
+        if (states.state() != before) {
+            station.placeTurns(before, states.state());
+        }
         boolean working = states.state() == ServerState.WORKING;
         for (StoppageClock clock : clocks) {
             clock.station(working, 0);
@@ -210,7 +213,7 @@ final class Server implements Struck {
         }
 
         private long takeNext() {
-            if (station.rack().size() == 0) {
+            if (!station.hasWork()) {
                 return 0;
             }
             station.takeBatch(batch);

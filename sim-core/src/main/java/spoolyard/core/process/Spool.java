@@ -1,5 +1,9 @@
 package spoolyard.core.process;
 
+import java.util.Optional;
+import spoolyard.core.plant.Polymer;
+import spoolyard.core.quantity.Ticks;
+
 /** A full spool on its way from the winder, or from outside, to the pallet. */
 final class Spool {
     /** Marks a spool that belongs to no order or comes from no line. */
@@ -15,20 +19,53 @@ final class Spool {
     final double massKg;
     /** What becomes of it. */
     final SpoolGrade grade;
+    /** What is on it; empty if that is not known. */
+    final Optional<Polymer> polymer;
+    /** What was made with it in one go; empty if no lab looks at it. */
+    Optional<Campaign> campaign = Optional.empty();
+    /** The lot it is in, from quarantine on. */
+    Optional<Lot> lot = Optional.empty();
+    /** The colour judgement for which it is held; empty if its colour is approved or nobody asks. */
+    Optional<ColourHold> hold = Optional.empty();
+    /** Whether it has a defect that only the lab can see. */
+    boolean defective;
+    /** Whether it was flagged by the gauge and the lab will reject it. */
+    boolean condemned;
+    /** When it began to stand in moist air. */
+    long exposedTick;
+    /** Its number among those that came to the rack where it now is. */
+    long arrival;
+    /** How often a cycle takes its time for it. */
+    int rounds = 1;
     /** When it came off the winder or through the gate. */
     long madeTick;
     /** When it joined the rack where it now is. */
     long rackedTick;
 
     Spool(int order, int line, double sizeKg, double massKg, boolean good) {
-        this(order, line, sizeKg, massKg, good ? SpoolGrade.GOOD : SpoolGrade.WINDING_DEFECT);
+        this(order, line, sizeKg, massKg, good, Optional.empty());
+    }
+
+    Spool(int order, int line, double sizeKg, double massKg, boolean good, Optional<Polymer> polymer) {
+        this(order, line, sizeKg, massKg, good ? SpoolGrade.GOOD : SpoolGrade.WINDING_DEFECT, polymer);
     }
 
     Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade) {
+        this(order, line, sizeKg, massKg, grade, Optional.empty());
+    }
+
+    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade, Optional<Polymer> polymer) {
         this.order = order;
         this.line = line;
         this.sizeKg = sizeKg;
         this.massKg = massKg;
         this.grade = grade;
+        this.polymer = polymer;
+    }
+
+    /** When its exposure clock runs out; far beyond any run if it has no limit. */
+    long deadlineTick() {
+        double limitS = polymer.map(Polymer::exposureLimitS).orElse(Double.POSITIVE_INFINITY);
+        return exposedTick + (limitS == Double.POSITIVE_INFINITY ? Ticks.NEVER : Ticks.ofSeconds(limitS));
     }
 }

@@ -13,6 +13,7 @@ final class SpoolFlow {
     private long made;
     private long accepted;
     private long packed;
+    private long lost;
     private long surplus;
     private long cartons;
     private long pallets;
@@ -32,6 +33,7 @@ final class SpoolFlow {
         book();
         made++;
         spool.madeTick = world.now();
+        spool.exposedTick = world.now();
         orders.get(spool.order).spoolMade(world.now());
     }
 
@@ -40,6 +42,13 @@ final class SpoolFlow {
         book();
         accepted++;
         spool.madeTick = world.now();
+        spool.exposedTick = world.now();
+    }
+
+    /** A spool was lost on the way. */
+    void lost() {
+        book();
+        lost++;
     }
 
     /** A spool has passed the last station. */
@@ -94,8 +103,12 @@ final class SpoolFlow {
         last = world.now();
     }
 
+    long madeSoFar() {
+        return made;
+    }
+
     long inSystem() {
-        return made + accepted - packed;
+        return made + accepted - packed - lost;
     }
 
     FlowResult result(long waiting, long inWork) {

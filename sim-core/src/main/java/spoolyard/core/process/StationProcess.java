@@ -18,13 +18,19 @@ import spoolyard.core.record.StationResult;
 
 /** A finishing station as it runs: its rack, its work places, and where its spools go next. */
 final class StationProcess {
+    private static final int NONE = -1;
+
     private final World world;
     private final FinishingStation description;
     private final Rack rack;
     private final List<Server> servers = new ArrayList<>();
     private final List<Variate> cycleTimes = new ArrayList<>();
     private final Uniforms repeat;
+    private final int activity;
+    private final boolean isLab;
     private Consumer<Server> onward;
+    private SealingGate gate = SealingGate.OPEN;
+    private int activePlaces;
     private boolean open;
     private long spools;
     private long repeats;
@@ -34,10 +40,14 @@ final class StationProcess {
     private long longestWaitTicks;
 
     StationProcess(World world, CrewDesk desk, FinishingStation description) {
+        this(world, desk, description, StationSort.FLOW, new Rack(world, description.waitingPlaces()));
+    }
+
+    StationProcess(World world, CrewDesk desk, FinishingStation description, StationSort sort, Rack rack) {
         this.world = world;
         this.description = description;
-        this.rack = new Rack(world, description.waitingPlaces());
-        String name = "station " + description.name();
+        this.rack = rack;
+        String name = sort.label() + " " + description.name();
         for (FinishingStation.Cycle cycle : description.cycles()) {
             cycleTimes.add(
                     world.streams().variate(cycle.timeS(), name + " / cycle up to " + cycle.upToSpoolKg() + " kg"));
@@ -46,12 +56,21 @@ final class StationProcess {
         for (int number = 1; number <= description.servers(); number++) {
             servers.add(new Server(world, desk, this, name + " / place " + number));
         }
-        rack.whenSpoolArrives(this::offerWork);
+        this.isLab = sort == StationSort.LAB;
+        this.activity = sort.kind()
+                .map(kind -> world.active().add(kind, description.name()))
+                .orElse(NONE);
+        rack.whenSpoolArrives(spool -> offerWork());
     }
 
     /** Where finished batches go. */
     void sendTo(Consumer<Server> next) {
         onward = next;
+    }
+
+    /** What looks at spools when it is their turn. */
+    void guardBy(SealingGate guard) {
+        gate = guard;
     }
 
     void schedule(long horizon) {
@@ -97,9 +116,39 @@ final class StationProcess {
 
     /** Gives waiting spools to idle places, in the order of the places. */
     void offerWork() {
-        for (int i = 0; i < servers.size() && rack.size() > 0 && rack.size() > claimedByCalls(); i++) {
-            servers.get(i).offer();
+        for (int i = 0; i < servers.size() && rack.size() > 0; i++) {
+            boolean hasWork = !servers.get(i).isFree() || hasWork();
+            if (hasWork && rack.size() > claimedByCalls()) {
+                servers.get(i).offer();
+            }
         }
+        if (isLab) {
+            showActivity();
+        }
+    }
+
+    /** A place goes from one state to another. */
+    void placeTurns(ServerState from, ServerState to) {
+        int before = activePlaces;
+        activePlaces += (to.isActive() ? 1 : 0) - (from.isActive() ? 1 : 0);
+        if (activity != NONE && (activePlaces != before || isLab)) {
+            showActivity();
+        }
+    }
+
+    /** Takes down whether all places are active; a test of the lab counts only while a further lot waits for it. */
+    private void showActivity() {
+        boolean isActive = activePlaces == servers.size() && (!isLab || rack.size() > 0);
+        world.active().set(activity, isActive, world.now());
+    }
+
+    /** Whether spools wait, once the gate has turned away those at the head that must not go in. */
+    boolean hasWork() {
+        while (rack.size() > 0 && gate.refuses(rack.first())) {
+            gate.turnAway(rack.take());
+            rack.grant();
+        }
+        return rack.size() > 0;
     }
 
     /** Whether spools wait that a free place could take. */
@@ -137,8 +186,9 @@ final class StationProcess {
     void takeBatch(List<Spool> into) {
         int cycle = cycleFor(rack.first());
         int batch = batchOf(rack.first());
-        while (into.size() < batch && rack.size() > 0 && cycleFor(rack.first()) == cycle) {
+        while (into.size() < batch && hasNext(cycle)) {
             Spool spool = rack.take();
+            gate.admitted(spool);
             long span = world.now() - spool.rackedTick;
             begun++;
             waited += span > 0 ? 1 : 0;
@@ -148,8 +198,17 @@ final class StationProcess {
         }
     }
 
+    private boolean hasNext(int cycle) {
+        return rack.size() > 0 && cycleFor(rack.first()) == cycle && !gate.refuses(rack.first());
+    }
+
     long drawCycleTicks(Spool first) {
-        return cycleTimes.get(cycleFor(first)).nextTicks();
+        Variate cycle = cycleTimes.get(cycleFor(first));
+        long ticks = 0;
+        for (int round = 0; round < first.rounds; round++) {
+            ticks += cycle.nextTicks();
+        }
+        return ticks;
     }
 
     boolean mustRepeat() {
@@ -170,11 +229,9 @@ final class StationProcess {
     StationResult result() {
         Map<ServerState, Double> seconds = new EnumMap<>(ServerState.class);
         Arrays.stream(ServerState.values()).forEach(state -> seconds.put(state, 0.0));
-        long active = 0;
         for (Server server : servers) {
             server.states().close(world.now());
             server.states().seconds().forEach((state, s) -> seconds.merge(state, s, Double::sum));
-            active += server.states().activePeriods();
         }
         return new StationResult(
                 description.name(),
@@ -186,7 +243,6 @@ final class StationProcess {
                 Ticks.toSeconds(longestWaitTicks),
                 rack.meanSize(),
                 rack.peak(),
-                begun == 0 ? 0 : waited / (double) begun,
-                active);
+                begun == 0 ? 0 : waited / (double) begun);
     }
 }

@@ -1,7 +1,9 @@
 package spoolyard.core.process;
 
+import java.util.Optional;
 import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Product;
 import spoolyard.core.random.Uniforms;
 import spoolyard.core.record.ScrapCause;
 
@@ -12,17 +14,22 @@ final class WinderOutput {
     private final int index;
     private final Floor floor;
     private final LineLedger ledger;
+    private final ColourApproval colour;
     private final Uniforms defects;
     private final Uniforms flags;
+    private final Optional<LotLuck> luck;
+    private Optional<Campaign> campaign = Optional.empty();
 
-    WinderOutput(World world, Line line, int index, Floor floor, LineLedger ledger) {
+    WinderOutput(World world, LineProcess process, Floor floor, ColourApproval colour) {
         this.world = world;
-        this.line = line;
-        this.index = index;
+        this.line = process.description();
+        this.index = process.index();
+        this.colour = colour;
         this.floor = floor;
-        this.ledger = ledger;
+        this.ledger = process.ledger();
         this.defects = world.streams().uniforms("line " + line.name() + " / winding defect");
         this.flags = world.streams().uniforms("line " + line.name() + " / flagged spool");
+        this.luck = LotLuck.of(world, "line " + line.name());
     }
 
     /** A spool is full; whether it is good is settled now and seen when it is taken off. */
@@ -30,11 +37,34 @@ final class WinderOutput {
         double risk = isFirstAfterThreadUp ? line.defectProbabilityAfterThreadUp() : line.defectProbability();
         boolean isWellWound = defects.next() >= risk;
         SpoolGrade byGauge = isBlemished ? blemished() : SpoolGrade.GOOD;
-        SpoolGrade grade = isWellWound ? byGauge : SpoolGrade.WINDING_DEFECT;
+        boolean isForLab = luck.isPresent() && byGauge == SpoolGrade.FLAG_REJECTED;
+        SpoolGrade unlessIllWound = isForLab ? SpoolGrade.GOOD : byGauge;
+        SpoolGrade grade = isWellWound ? unlessIllWound : SpoolGrade.WINDING_DEFECT;
         if (grade == SpoolGrade.GOOD) {
             order.spoolFilled();
         }
-        return new Spool(order.index, index, order.order.product().spoolKg(), massKg, grade);
+        Product product = order.order.product();
+        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
+        if (grade == SpoolGrade.GOOD) {
+            spool.campaign = campaign();
+            spool.hold = colour.hold();
+            spool.condemned = isForLab;
+        }
+        return spool;
+    }
+
+    private Optional<Campaign> campaign() {
+        if (campaign.isEmpty()) {
+            campaign = luck.map(Campaign::new);
+        }
+        campaign.ifPresent(Campaign::spoolMade);
+        return campaign;
+    }
+
+    /** What the line makes next is another campaign. */
+    void campaignEnds() {
+        campaign.ifPresent(Campaign::ends);
+        campaign = Optional.empty();
     }
 
     private SpoolGrade blemished() {
@@ -51,7 +81,8 @@ final class WinderOutput {
             ledger.goodSpools++;
             ledger.goodKg += spool.massKg;
             floor.flow().made(spool);
-            floor.rack().put(spool);
+            spool.hold.ifPresentOrElse(
+                    hold -> hold.takenOff(spool), () -> floor.rack().put(spool));
         } else {
             book(spool);
             floor.rack().release();

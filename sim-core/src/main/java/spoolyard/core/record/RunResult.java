@@ -17,6 +17,8 @@ import java.util.List;
  * @param finishing one a finishing station, in flow order
  * @param inbound one a source of spools from outside, in plant order
  * @param flow spools and their whereabouts
+ * @param quality lab, exposure clock and spools lost behind the line
+ * @param activity active periods of lines, roles, stations, lab tests and dryers, by kind, then plant order
  */
 public record RunResult(
         long masterSeed,
@@ -30,7 +32,9 @@ public record RunResult(
         List<CrewResult> crew,
         List<StationResult> finishing,
         List<InboundResult> inbound,
-        FlowResult flow) {
+        FlowResult flow,
+        QualityResult quality,
+        List<Activity> activity) {
     /** Copies the lists. */
     public RunResult {
         lines = List.copyOf(lines);
@@ -40,6 +44,53 @@ public record RunResult(
         crew = List.copyOf(crew);
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
+        activity = List.copyOf(activity);
+    }
+
+    /**
+     * A run without lab and exposure clock, of whose activity nothing is told.
+     *
+     * @param masterSeed as above
+     * @param replication as above
+     * @param horizonTicks as above
+     * @param events as above
+     * @param lines as above
+     * @param shifts as above
+     * @param orders as above
+     * @param changeovers as above
+     * @param crew as above
+     * @param finishing as above
+     * @param inbound as above
+     * @param flow as above
+     */
+    public RunResult(
+            long masterSeed,
+            int replication,
+            long horizonTicks,
+            long events,
+            List<LineResult> lines,
+            List<ShiftResult> shifts,
+            List<OrderResult> orders,
+            List<ChangeoverResult> changeovers,
+            List<CrewResult> crew,
+            List<StationResult> finishing,
+            List<InboundResult> inbound,
+            FlowResult flow) {
+        this(
+                masterSeed,
+                replication,
+                horizonTicks,
+                events,
+                lines,
+                shifts,
+                orders,
+                changeovers,
+                crew,
+                finishing,
+                inbound,
+                flow,
+                QualityResult.NONE,
+                List.of());
     }
 
     /**
@@ -80,15 +131,47 @@ public record RunResult(
      * An order.
      *
      * @param id order id
-     * @param line name of the line that made or makes it; empty if not begun
+     * @param line name of the line that made or makes it, the last one if it was made up; empty if not begun
      * @param startTick begin of its changeover; {@code Ticks.NEVER} if not begun
      * @param madeTick last good spool off the winder; {@code Ticks.NEVER} if unfinished
      * @param packedTick last spool packed, the order is complete; {@code Ticks.NEVER} if not
-     * @param goodSpools good spools made for it, surplus included
+     * @param goodSpools good spools made for it, surplus included, less those lost behind the line
      * @param packedSpools spools packed for it, never more than ordered
+     * @param lostSpools spools lost behind the line
+     * @param shortSpools of these, spools that are not made again: the order is complete without them
      */
     public record OrderResult(
-            String id, String line, long startTick, long madeTick, long packedTick, int goodSpools, int packedSpools) {}
+            String id,
+            String line,
+            long startTick,
+            long madeTick,
+            long packedTick,
+            int goodSpools,
+            int packedSpools,
+            int lostSpools,
+            int shortSpools) {
+        /**
+         * An order of which nothing was lost.
+         *
+         * @param id as above
+         * @param line as above
+         * @param startTick as above
+         * @param madeTick as above
+         * @param packedTick as above
+         * @param goodSpools as above
+         * @param packedSpools as above
+         */
+        public OrderResult(
+                String id,
+                String line,
+                long startTick,
+                long madeTick,
+                long packedTick,
+                int goodSpools,
+                int packedSpools) {
+            this(id, line, startTick, madeTick, packedTick, goodSpools, packedSpools, 0, 0);
+        }
+    }
 
     /**
      * A changeover.
@@ -129,8 +212,6 @@ public record RunResult(
      * @param tasks tasks ended
      * @param meanWaitS mean time from call to arrival over the tasks ended, seconds; 0 if none
      * @param longestWaitS longest such time, seconds
-     * @param activePeriods number of unbroken periods of work and walking, over all persons: tasks that follow each other
-     *     at once are one period
      * @param ratedPaidS person-seconds paid, each times the pay factor of its shift
      */
     public record CrewResult(
@@ -144,7 +225,6 @@ public record RunResult(
             long tasks,
             double meanWaitS,
             double longestWaitS,
-            long activePeriods,
             double ratedPaidS) {
         /**
          * A role at the usual pay.
@@ -159,7 +239,6 @@ public record RunResult(
          * @param tasks as above
          * @param meanWaitS as above
          * @param longestWaitS as above
-         * @param activePeriods as above
          */
         public CrewResult(
                 String role,
@@ -171,21 +250,8 @@ public record RunResult(
                 double paidS,
                 long tasks,
                 double meanWaitS,
-                double longestWaitS,
-                long activePeriods) {
-            this(
-                    role,
-                    shift,
-                    presentS,
-                    busyS,
-                    walkingS,
-                    breakS,
-                    paidS,
-                    tasks,
-                    meanWaitS,
-                    longestWaitS,
-                    activePeriods,
-                    paidS);
+                double longestWaitS) {
+            this(role, shift, presentS, busyS, walkingS, breakS, paidS, tasks, meanWaitS, longestWaitS, paidS);
         }
     }
 
@@ -199,13 +265,14 @@ public record RunResult(
     public record InboundResult(String name, long arrived, long turnedAway) {}
 
     /**
-     * Where the spools are at the end: {@code made + inbound accepted = packed + waiting + inWork} and
-     * {@code made = good spools of all lines}.
+     * Where the spools are at the end: {@code made + inbound accepted = packed + waiting + inWork + lost} and
+     * {@code made = good spools of all lines + lost ones of lines}; the lost ones are told in
+     * {@link QualityResult#losses()}.
      *
      * @param made good spools off the lines
      * @param accepted spools accepted from outside
      * @param packed spools through the last station
-     * @param waiting spools in racks
+     * @param waiting spools in racks and quarantine
      * @param inWork spools in a work place, blocked ones included
      * @param surplus of the packed ones, spools beyond their order, to stock
      * @param cartons cartons closed

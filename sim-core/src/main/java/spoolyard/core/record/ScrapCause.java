@@ -29,7 +29,13 @@ public enum ScrapCause {
     /** Part spool and accumulator contents when the gauge cut the strand. */
     GAUGE_CUT("gauge cut"),
     /** Full spool with filament out of tolerance on it, flagged and then rejected. */
-    FLAGGED_SPOOL("flagged spool");
+    FLAGGED_SPOOL("flagged spool"),
+    /** Spool of a lot that the lab refused, ground or sorted out. */
+    REFUSED_BY_LAB("refused by lab"),
+    /** Spool that stood unsealed too long. */
+    EXPOSURE("exposure"),
+    /** Spools held for their colour and refused, with what was on the strands at the refusal. */
+    REFUSED_COLOUR("refused colour");
 
     private final String label;
 

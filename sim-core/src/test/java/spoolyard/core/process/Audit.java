@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import spoolyard.core.plant.Shift;
+import spoolyard.core.record.QualityResult;
 
 /** Looks at a whole run between two events and says which conservation law is broken, if any. */
 final class Audit {
@@ -48,7 +49,9 @@ final class Audit {
         if (run.desk().isIdleBesideWork()) {
             stuck.add("somebody is idle beside waiting work");
         }
-        for (StationProcess station : run.stations()) {
+        List<StationProcess> all = new ArrayList<>(run.route().spoolStations());
+        all.addAll(run.route().tests());
+        for (StationProcess station : all) {
             if (station.isIdleBesideWork()) {
                 stuck.add("station " + station.description().name() + " is idle beside waiting spools");
             }
@@ -86,16 +89,43 @@ final class Audit {
     }
 
     private void spools(List<String> broken) {
-        long inSystem = 0;
-        for (StationProcess station : run.stations()) {
-            Rack rack = station.rack();
-            inSystem += rack.size() + station.inWork();
-            if (rack.size() + rack.keptPlaces() > rack.places()) {
-                broken.add("rack of " + station.description().name() + " holds more than its places");
-            }
+        long inSystem = run.route().quarantine().map(Audit::standing).orElse(0L);
+        run.route().quarantine().ifPresent(rack -> places("quarantine", rack, broken));
+        for (StationProcess station : run.route().spoolStations()) {
+            inSystem += standing(station.rack()) + station.inWork();
+            places("rack of " + station.description().name(), station.rack(), broken);
+        }
+        long lostByLines = run.lines().stream().mapToLong(line -> lost(line)).sum();
+        long good =
+                run.lines().stream().mapToLong(line -> line.ledger().goodSpools).sum();
+        if (good + lostByLines != run.flow().madeSoFar()) {
+            broken.add(
+                    "spools made: " + run.flow().madeSoFar() + " but " + good + " good and " + lostByLines + " lost");
+        }
+        long heldOfOpenLots = run.route().heldOfOpenLots();
+        long held = run.route().quarantine().map(Rack::size).orElse(0);
+        if (heldOfOpenLots > held) {
+            broken.add("quarantine: " + heldOfOpenLots + " spools of open lots but " + held + " held");
         }
         if (inSystem != run.flow().inSystem()) {
             broken.add("spools: " + run.flow().inSystem() + " in the system but " + inSystem + " found");
+        }
+    }
+
+    private long lost(LineProcess line) {
+        return run.route().losses().stream()
+                .filter(loss -> loss.line().equals(line.description().name()))
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
+    }
+
+    private static long standing(Rack rack) {
+        return rack.size() + rack.held();
+    }
+
+    private static void places(String what, Rack rack, List<String> broken) {
+        if (standing(rack) + rack.keptPlaces() > rack.places()) {
+            broken.add(what + " holds more than its places");
         }
     }
 

@@ -117,4 +117,18 @@ class AuditTest {
                 .isInstanceOf(AssertionError.class)
                 .hasMessageContaining("somebody is idle beside waiting work");
     }
+
+    @Test
+    void findsASpoolLostWithoutItsLineKnowing() {
+        run.flow().lost();
+
+        assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools: "));
+    }
+
+    @Test
+    void findsALossThatNobodyBooked() {
+        run.lines().get(0).ledger().lost(ScrapCause.EXPOSURE, 1);
+
+        assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools made: "));
+    }
 }

@@ -3,13 +3,16 @@ package spoolyard.core.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.ScrapCause;
 
 /** Mass, spools and people are conserved after every event of any small plant, and time in state sums to the calendar. */
 class ConservationProperties {
@@ -33,18 +36,82 @@ class ConservationProperties {
                             line.goodKg() + line.gauge().bGradeKg() + line.totalScrapKg() + line.inProcessKg(),
                             within(1e-8 * (1 + line.fedKg())));
         }
+        result.lines().forEach(line -> assertProductionAddsUp(plant, line));
         result.finishing().forEach(station -> assertThat(station.stateS().values().stream()
                         .mapToDouble(Double::doubleValue)
                         .sum())
                 .isCloseTo(station.servers() * horizonS, within(1e-6)));
+        long lost = result.quality().losses().stream()
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
         assertThat(result.flow().made() + result.flow().accepted())
                 .isEqualTo(result.flow().packed()
                         + result.flow().waiting()
-                        + result.flow().inWork());
-        assertThat(result.flow().made())
-                .isEqualTo(result.lines().stream()
-                        .mapToLong(LineResult::goodSpools)
-                        .sum());
+                        + result.flow().inWork()
+                        + lost);
+        assertThat(lossesOfLines(result))
+                .isEqualTo(result.flow().made()
+                        - result.lines().stream()
+                                .mapToLong(LineResult::goodSpools)
+                                .sum());
+        assertLossesAreScrap(result);
+        result.quality().approvals().forEach(ConservationProperties::assertHeldSpoolsAddUp);
+    }
+
+    /** Held spools are released, refused, or not yet judged. */
+    private static void assertHeldSpoolsAddUp(QualityResult.ApprovalResult approvals) {
+        assertThat(approvals.released()).isBetween(0L, approvals.held());
+        assertThat(approvals.refused()).isBetween(0L, approvals.judged());
+        if (approvals.refused() == 0) {
+            assertThat(approvals.scrapped()).isZero();
+        }
+    }
+
+    /**
+     * What passed the die in production is good, second quality, still on the line, or scrap that no step ran to waste.
+     * The rest is waste of strands under repair beside one that makes product: none where there is but one strand, never
+     * more than the scrap of stoppages.
+     */
+    private static void assertProductionAddsUp(Plant plant, LineResult line) {
+        double otherScrapKg = 0;
+        for (ScrapCause cause : ScrapCause.values()) {
+            double kg = line.scrapKg().get(cause) - line.stepWasteKg().get(cause);
+            assertThat(kg).as(cause.label()).isGreaterThanOrEqualTo(-1e-9 * (1 + line.fedKg()));
+            otherScrapKg += cause == ScrapCause.STOPPAGE ? 0 : kg;
+        }
+        double madeKg = line.ratedKg() - line.slowedLossKg();
+        double strandKg = madeKg - line.goodKg() - line.gauge().bGradeKg() - line.inProcessKg() - otherScrapKg;
+        double slackKg = 1e-8 * (1 + line.fedKg());
+        boolean isSingle = plant.lines().get(0).strands() == 1;
+        double mostKg = isSingle
+                ? 0
+                : line.scrapKg().get(ScrapCause.STOPPAGE) - line.stepWasteKg().get(ScrapCause.STOPPAGE);
+        assertThat(strandKg).isBetween(-slackKg, mostKg + slackKg);
+    }
+
+    private static long lossesOfLines(RunResult result) {
+        return result.quality().losses().stream()
+                .filter(loss -> !loss.line().isEmpty())
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
+    }
+
+    /** The mass of the spools lost is in the scrap of their line, under their cause. */
+    private static void assertLossesAreScrap(RunResult result) {
+        for (LineResult line : result.lines()) {
+            assertThat(line.scrapKg().get(ScrapCause.REFUSED_COLOUR))
+                    .isGreaterThanOrEqualTo(lostKg(result, line, ScrapCause.REFUSED_COLOUR) - 1e-9);
+            for (ScrapCause cause : List.of(ScrapCause.REFUSED_BY_LAB, ScrapCause.EXPOSURE)) {
+                assertThat(line.scrapKg().get(cause)).isCloseTo(lostKg(result, line, cause), within(1e-9));
+            }
+        }
+    }
+
+    private static double lostKg(RunResult result, LineResult line, ScrapCause cause) {
+        return result.quality().losses().stream()
+                .filter(loss -> loss.line().equals(line.line()) && loss.cause() == cause)
+                .mapToDouble(QualityResult.LossResult::kg)
+                .sum();
     }
 
     @Property(tries = 200, seed = "20270303")

@@ -16,6 +16,7 @@ import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
@@ -27,6 +28,7 @@ import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.PurgeFormula;
+import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.StartStop;
@@ -77,6 +79,8 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    double acceptedShortfall;
+    QualityRules quality = QualityRules.NONE;
     List<Finishing.CartonSize> cartons = new ArrayList<>();
     ChangeoverRules changeovers = new ChangeoverRules(
             List.of(
@@ -92,7 +96,8 @@ final class PlantSketch {
             ChangeoverRules.Approval.NONE);
 
     static StartStop startStop(EndOfPeriod end) {
-        return new StartStop(Law.ZERO, Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, end, 0, CrewNeed.NOBODY);
+        return new StartStop(
+                new HeatUp.Timed(Law.ZERO), Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, end, 0, CrewNeed.NOBODY);
     }
 
     static long ticks(double seconds) {
@@ -108,6 +113,26 @@ final class PlantSketch {
         List<String> all =
                 IntStream.rangeClosed(1, lineCount).mapToObj(i -> "L" + i).toList();
         orders.add(new Order(id, product, spools, 0, ticks(hours * 3600), 1, 1, all));
+        return this;
+    }
+
+    /** Gives the polymer of all orders so far an exposure limit. */
+    PlantSketch limitExposure(double limitS) {
+        orders.replaceAll(order -> {
+            Product was = order.product();
+            Polymer polymer =
+                    new Polymer("PLA", 1240, 1, 205, 1200, was.polymer().dryingS(), limitS);
+            Product product = new Product(polymer, was.colour(), was.diameterMm(), was.spoolKg());
+            return new Order(
+                    order.id(),
+                    product,
+                    order.spools(),
+                    order.releaseTick(),
+                    order.dueTick(),
+                    order.priority(),
+                    order.weight(),
+                    order.lines());
+        });
         return this;
     }
 
@@ -140,8 +165,8 @@ final class PlantSketch {
                 new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
                 crewed,
                 changeovers,
-                new Finishing(finishing, cartons, 40, inbound),
-                new OrderBook(orders, rule, Map.of()),
+                new Finishing(finishing, cartons, 40, inbound, quality),
+                new OrderBook(orders, rule, Map.of(), acceptedShortfall),
                 drying);
     }
 

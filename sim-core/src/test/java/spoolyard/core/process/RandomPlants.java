@@ -6,19 +6,26 @@ import java.util.Optional;
 import java.util.Random;
 import spoolyard.core.plant.Break;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.HeatUp;
+import spoolyard.core.plant.HeatZone;
+import spoolyard.core.plant.InspectionLevel;
+import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
+import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.StartStop;
@@ -64,7 +71,55 @@ final class RandomPlants {
         for (int i = 0; i < 12; i++) {
             sketch.order("SO-" + i, pick(PlantSketch.WHITE_PLA, PlantSketch.BLACK_PLA, small), 5 + random.nextInt(40));
         }
+        quality();
         return sketch;
+    }
+
+    private void quality() {
+        sketch.quality = new QualityRules(
+                random.nextInt(4) > 0 ? Optional.of(lab()) : Optional.empty(),
+                random.nextInt(4) > 0 ? Optional.of(exposure()) : Optional.empty());
+        sketch.acceptedShortfall = pick(0.0, 0.05, 1.0);
+        if (random.nextInt(4) > 0) {
+            sketch.limitExposure(pick(300.0, 1800.0, 7200.0));
+        }
+    }
+
+    private Lab lab() {
+        Lab.Refusal refusal = new Lab.Refusal(
+                pick(0.0, 0.4),
+                new Lab.Work(1, new Law.Fixed(40), pick(PlantSketch.OPERATOR, CrewNeed.NOBODY)),
+                pick(0.0, 0.4),
+                new Lab.Work(1 + random.nextInt(2), new Law.Exponential(200), pick(FITTER, CrewNeed.NOBODY)));
+        return new Lab(
+                pick(Lab.Hold.values()),
+                pick(3, 10, 50, Integer.MAX_VALUE),
+                pick(1, 10, 1000),
+                pick(3600.0, Double.POSITIVE_INFINITY),
+                new Lab.LotQuality(pick(0.0, 0.05), 0.3, 0.4),
+                random.nextBoolean()
+                        ? Optional.of(new Lab.Sampling(pick(InspectionLevel.values()), pick(0.65, 2.5, 4.0)))
+                        : Optional.empty(),
+                tests(),
+                refusal,
+                new Place(15, 5));
+    }
+
+    private List<Lab.Test> tests() {
+        List<Lab.Test> tests = new ArrayList<>();
+        if (random.nextBoolean()) {
+            tests.add(new Lab.Test("colour", 1, 1, new Law.Fixed(300), FITTER, 1, false, true));
+            tests.add(new Lab.Test(
+                    "print", 2, 3, new Law.Lognormal(2000, 0.2), CrewNeed.NOBODY, 0.7, false, random.nextBoolean()));
+        }
+        return tests;
+    }
+
+    private Exposure exposure() {
+        return new Exposure(
+                pick(Exposure.Beyond.values()),
+                pick(Exposure.Order.values()),
+                new Exposure.Oven(1, 1 + random.nextInt(20), new Law.Fixed(4000), pick(0.0, 0.3), CrewNeed.NOBODY));
     }
 
     private void people() {
@@ -95,9 +150,19 @@ final class RandomPlants {
         }
     }
 
+    /** A barrel that heats in about 20 min, and a die that a breakdown leaves cold. */
+    private static HeatUp zones() {
+        return new HeatUp.Zoned(
+                List.of(
+                        new HeatZone("barrel", 8, 40, 9000, 2400, -15),
+                        new HeatZone("adapter", 1.5, 5, 3600, 3600, 0),
+                        new HeatZone("die", 1, 3, 900, 600, 5)),
+                20);
+    }
+
     private void starts() {
         sketch.startStop = new StartStop(
-                new Law.Triangular(600, 1000, 1500),
+                pick(new HeatUp.Timed(new Law.Triangular(600, 1000, 1500)), zones()),
                 new Law.Fixed(300),
                 pick(new Law.Fixed(300), Law.ZERO),
                 new Law.Fixed(200),
@@ -117,14 +182,19 @@ final class RandomPlants {
         ChangeoverRules rules = sketch.changeovers;
         sketch.changeovers = new ChangeoverRules(
                 rules.measured(),
-                rules.formula(),
+                rules.unmeasured(),
                 List.of(new ChangeoverRules.SetUpStep("feeder", new Law.Fixed(300), FITTER)),
                 List.of(),
                 List.of(),
                 0,
                 0,
                 true,
-                new ChangeoverRules.Approval(new Law.Fixed(400), pick(FITTER, CrewNeed.NOBODY), 0.3, 0.5));
+                new Approval(
+                        new Law.Fixed(400),
+                        pick(FITTER, CrewNeed.NOBODY),
+                        0.3,
+                        0.5,
+                        pick(Approval.Meanwhile.values())));
     }
 
     private void material() {

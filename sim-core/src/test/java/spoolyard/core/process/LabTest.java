@@ -1,0 +1,324 @@
+package spoolyard.core.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import spoolyard.core.engine.Engine;
+import spoolyard.core.plant.CrewNeed;
+import spoolyard.core.plant.Finishing;
+import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.InspectionLevel;
+import spoolyard.core.plant.Lab;
+import spoolyard.core.plant.Law;
+import spoolyard.core.plant.Place;
+import spoolyard.core.plant.QualityRules;
+import spoolyard.core.plant.Role;
+import spoolyard.core.plant.Shift;
+import spoolyard.core.plant.TaskKind;
+import spoolyard.core.plant.Window;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.random.Streams;
+import spoolyard.core.record.EventLog;
+import spoolyard.core.record.LineResult;
+import spoolyard.core.record.QualityResult.LotResult;
+import spoolyard.core.record.RunResult;
+import spoolyard.core.record.RunResult.OrderResult;
+import spoolyard.core.record.ScrapCause;
+import spoolyard.core.record.ServerState;
+import spoolyard.core.record.SwapLog;
+
+/** Hand-worked cases of lots, tests and refusals. Spools come from outside, one every 100 s from 100 s on, unless said. */
+class LabTest {
+    private static final Lab.LotQuality SOUND = new Lab.LotQuality(0, 0, 0);
+    private static final Lab.LotQuality ALL_DEFECTIVE = new Lab.LotQuality(1, 0, 0);
+    private static final Optional<Lab.Sampling> SAMPLING = Optional.of(new Lab.Sampling(InspectionLevel.II, 2.5));
+
+    private static PlantSketch inbound(double hours) {
+        PlantSketch sketch = new PlantSketch();
+        sketch.hours = hours;
+        sketch.lineCount = 0;
+        sketch.inbound.add(new Finishing.Inbound("toll", new Law.Fixed(100), 1));
+        sketch.stations.add(packing(sketch.rackPlaces));
+        return sketch;
+    }
+
+    private static FinishingStation packing(int rack) {
+        return new FinishingStation(
+                "packing",
+                TaskKind.PACKING,
+                1,
+                List.of(new FinishingStation.Cycle(Double.POSITIVE_INFINITY, 1, new Law.Fixed(1))),
+                CrewNeed.NOBODY,
+                List.of(new Window("all", 0, PlantSketch.ticks(1e7))),
+                rack,
+                0,
+                List.of(),
+                Place.ORIGIN);
+    }
+
+    private static Lab lab(
+            int lotSpools, int places, Lab.LotQuality quality, Lab.Refusal refusal, List<Lab.Test> tests) {
+        return new Lab(
+                Lab.Hold.BEFORE_PACKING,
+                places,
+                lotSpools,
+                Double.POSITIVE_INFINITY,
+                quality,
+                quality == SOUND ? Optional.empty() : SAMPLING,
+                tests,
+                refusal,
+                Place.ORIGIN);
+    }
+
+    private static Lab.Test test(double takesS, CrewNeed crew) {
+        return new Lab.Test("moisture", 1, 1, new Law.Fixed(takesS), crew, 1, false, true);
+    }
+
+    private static RunResult run(PlantSketch sketch, Lab lab) {
+        sketch.quality = new QualityRules(Optional.of(lab), Optional.empty());
+        return new PlantRun(sketch.plant(), 1, 0, EventLog.SILENT).run();
+    }
+
+    private static LotResult lots(RunResult result) {
+        return result.quality().lots().stream()
+                .filter(l -> l.judged() > 0)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aLotIsHeldUntilItsTestIsDone() {
+        RunResult result =
+                run(inbound(1), lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
+
+        // lots are complete at 1000, 2000, 3000 s and released 600 s later: 30 spools packed, 6 held at the end
+        assertThat(result.flow().packed()).isEqualTo(20);
+        assertThat(lots(result).judged()).isEqualTo(3);
+        assertThat(result.flow().waiting() + result.flow().inWork()).isEqualTo(16);
+        assertThat(lots(result).holdS()).isCloseTo(1800, within(1e-6));
+    }
+
+    @Test
+    void aLabWithoutStaffHoldsSpoolsUntilTheShift() {
+        PlantSketch sketch = inbound(4);
+        sketch.roles = List.of(new Role("lab", List.of(), false, List.of(), List.of()));
+        long two = PlantSketch.ticks(7200);
+        sketch.shifts.add(new Shift("D", two, 2 * two, List.of(1), List.of(), 0, true, 1));
+
+        RunResult result =
+                run(sketch, lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(60, new CrewNeed(List.of("lab"))))));
+
+        // seven lots by 7200 s wait for the technician; then one a minute. The first came at 1000 s.
+        assertThat(lots(result).longestHoldS()).isCloseTo(7200 - 1000 + 60, within(1e-6));
+        assertThat(result.quality().lab().get(0).stateS().get(ServerState.WAITING_FOR_CREW))
+                .isCloseTo(6200, within(1e-6));
+        assertThat(result.crew().get(0).busyS()).isCloseTo(14 * 60, within(1e-6));
+    }
+
+    @Test
+    void aTestOfEachSampledSpoolTakesItsTimeForEach() {
+        Lab.Test look = new Lab.Test("look", 1, 1, new Law.Fixed(10), CrewNeed.NOBODY, 1, true, true);
+        Lab lab = lab(20, 1000, new Lab.LotQuality(0, 0, 1), Lab.Refusal.GRIND, List.of(look));
+
+        RunResult result = run(inbound(1), lab);
+
+        // lots of 20, level II: letter C, AQL 2.5: n = 5
+        assertThat(lots(result).holdS()).isCloseTo(lots(result).judged() * 50, within(1e-6));
+        assertThat(lots(result).sampled()).isEqualTo(5 * lots(result).judged());
+    }
+
+    @Test
+    void aFullQuarantineOfOpenLotsIsCutSoThatItCanEmpty() {
+        RunResult result = run(inbound(1), lab(1000, 4, SOUND, Lab.Refusal.GRIND, List.of(test(50, CrewNeed.NOBODY))));
+
+        // every fourth spool fills it: lots of 4 at 400, 800 ... 3600 s, out 50 s later
+        assertThat(lots(result).cut()).isEqualTo(8);
+        assertThat(result.flow().packed()).isEqualTo(32);
+        assertThat(result.inbound().get(0).turnedAway()).isZero();
+    }
+
+    @Test
+    void aLotIsClosedInTime() {
+        Lab lab = new Lab(
+                Lab.Hold.BEFORE_PACKING,
+                1000,
+                1000,
+                950,
+                SOUND,
+                Optional.empty(),
+                List.of(),
+                Lab.Refusal.GRIND,
+                Place.ORIGIN);
+
+        RunResult result = run(inbound(1), lab);
+
+        // opened at 100 s, closed at 1050 s with 10 spools; the next opens at 1100 s, closed at 2050 s; 2100 to 3050 s
+        assertThat(result.flow().packed()).isEqualTo(30);
+        assertThat(lots(result).judged()).isEqualTo(3);
+    }
+
+    @Test
+    void groundSpoolsAreScrapOfTheirLineAndTheOrderIsMadeAgain() {
+        PlantSketch sketch = new PlantSketch();
+        sketch.hours = 2;
+        sketch.stations.add(packing(1000));
+        sketch.order("SO-1", PlantSketch.WHITE_PLA, 10);
+
+        RunResult result =
+                run(sketch, lab(1000, 1000, ALL_DEFECTIVE, Lab.Refusal.GRIND, List.of(test(60, CrewNeed.NOBODY))));
+
+        // Nothing is ever accepted: ten spools after the other are made and ground. The tenth is full at 10 x 200 s and
+        // the swap's 50 s; a minute later the lot is refused, and the line begins again.
+        OrderResult order = result.orders().get(0);
+        assertThat(lots(result).refused()).isEqualTo(lots(result).judged()).isEqualTo(3);
+        assertThat(order.packedSpools()).isZero();
+        assertThat(order.lostSpools()).isEqualTo(30);
+        assertThat(result.lines().get(0).scrapKg().get(ScrapCause.REFUSED_BY_LAB))
+                .isCloseTo(30, within(1e-3));
+        assertThat(result.lines().get(0).goodSpools()).isEqualTo(result.flow().made() - 30);
+        assertThat(order.startTick()).isZero();
+        assertThat(order.madeTick()).isEqualTo(Ticks.NEVER);
+    }
+
+    @Test
+    void anAcceptedShortfallIsDeliveredShort() {
+        PlantSketch sketch = new PlantSketch();
+        sketch.hours = 2;
+        sketch.acceptedShortfall = 1;
+        sketch.stations.add(packing(1000));
+        sketch.order("SO-1", PlantSketch.WHITE_PLA, 10);
+
+        RunResult result = run(sketch, lab(1000, 1000, ALL_DEFECTIVE, Lab.Refusal.GRIND, List.of()));
+
+        OrderResult order = result.orders().get(0);
+        assertThat(result.flow().made()).isEqualTo(10);
+        assertThat(order.shortSpools()).isEqualTo(10);
+        assertThat(order.packedTick()).isLessThan(PlantSketch.ticks(2100));
+    }
+
+    @Test
+    void theLabRejectsWhatTheGaugeFlaggedAndTheOrderMakesItAgain() {
+        PlantSketch sketch = new PlantSketch();
+        sketch.hours = 3;
+        sketch.stations.add(packing(1000));
+        sketch.order("SO-1", PlantSketch.WHITE_PLA, 10);
+        sketch.gauge = Optional.of(new Gauge(
+                List.of(Gauge.Excursions.ofAll(new Law.Fixed(500), new Law.Fixed(10))),
+                new Gauge.Policy.Flag(1),
+                Optional.empty()));
+
+        RunResult result = run(sketch, lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
+
+        // In running time, spool n is made from 200 (n - 1) to 200 n s, and 500, 1010, 1520, 2030, 2540, 3050 s fall on
+        // spools 3, 6, 8, 11, 13 and 16. Spool 10 is off the winder at 2050 s, its lot judged at 2650 s without 3, 6
+        // and
+        // 8. Three more are off at 3300 s, and 11 and 13 are rejected at 3900 s. 14 and 15 are off at 4350 s, released
+        // at
+        // 4950 s and packed in a second each.
+        OrderResult order = result.orders().get(0);
+        assertThat(order.lostSpools()).isEqualTo(5);
+        assertThat(order.packedSpools()).isEqualTo(10);
+        assertThat(order.packedTick()).isEqualTo(PlantSketch.ticks(4952));
+        assertThat(lots(result).judged()).isEqualTo(3);
+        LineResult line = result.lines().get(0);
+        assertThat(line.gauge().flaggedSpools()).isEqualTo(5);
+        assertThat(line.gauge().flaggedRejectedSpools()).isEqualTo(5);
+        assertThat(line.goodSpools()).isEqualTo(10);
+        assertThat(line.scrapKg().get(ScrapCause.FLAGGED_SPOOL)).isCloseTo(5, within(1e-6));
+    }
+
+    @Test
+    void sortingTakesTheDefectiveSpoolsOut() {
+        PlantSketch sketch = inbound(10);
+        Lab.Refusal sort = new Lab.Refusal(1, new Lab.Work(1, new Law.Fixed(30), CrewNeed.NOBODY), 0, Lab.Work.NONE);
+
+        RunResult result = run(sketch, lab(50, 1000, new Lab.LotQuality(0.5, 0, 0), sort, List.of()));
+
+        // 7 lots of 50, about half of it defective: each is refused, sorted in 1500 s, done before the next
+        assertThat(lots(result).refused()).isEqualTo(7);
+        assertThat(lots(result).sorted()).isEqualTo(350);
+        long ground = lots(result).ground();
+        assertThat(ground).isBetween(120L, 230L);
+        assertThat(result.quality().losses().get(0).spools()).isCloseTo(ground, within(25L));
+        assertThat(result.quality().rework().get(0).station()).isEqualTo("sorting");
+        assertThat(result.flow().packed()
+                        + result.quality().losses().get(0).spools()
+                        + result.flow().waiting()
+                        + result.flow().inWork())
+                .isEqualTo(360);
+    }
+
+    @Test
+    void reSpoolingPutsEverySpoolRight() {
+        PlantSketch sketch = inbound(10);
+        Lab.Refusal respool = new Lab.Refusal(0, Lab.Work.NONE, 1, new Lab.Work(1, new Law.Fixed(60), CrewNeed.NOBODY));
+
+        RunResult result = run(sketch, lab(50, 1000, ALL_DEFECTIVE, respool, List.of()));
+
+        assertThat(lots(result).respooled()).isEqualTo(350);
+        assertThat(result.quality().losses()).isEmpty();
+        // the first lot is refused at 5000 s; one a minute from then on, but for the 10 spools of the open lot
+        assertThat(result.flow().packed()).isBetween(300L, 350L);
+    }
+
+    @Test
+    void aLabThatTestsNothingChangesNothing() {
+        PlantSketch without = RandomPlants.of(4);
+        without.quality = QualityRules.NONE;
+        PlantSketch with = RandomPlants.of(4);
+        Lab idle = new Lab(
+                Lab.Hold.BEFORE_PACKING,
+                Integer.MAX_VALUE,
+                1,
+                Double.POSITIVE_INFINITY,
+                SOUND,
+                Optional.empty(),
+                List.of(),
+                Lab.Refusal.GRIND,
+                Place.ORIGIN);
+
+        RunResult before = new PlantRun(without.plant(), 5, 0, EventLog.SILENT).run();
+        with.quality = new QualityRules(Optional.of(idle), Optional.empty());
+        RunResult after = new PlantRun(with.plant(), 5, 0, EventLog.SILENT).run();
+
+        assertThat(after.lines()).isEqualTo(before.lines());
+        assertThat(after.shifts()).isEqualTo(before.shifts());
+        assertThat(after.orders()).isEqualTo(before.orders());
+        assertThat(after.crew()).isEqualTo(before.crew());
+        assertThat(after.finishing()).isEqualTo(before.finishing());
+        assertThat(after.flow()).isEqualTo(before.flow());
+        assertThat(before.flow().packed()).isPositive();
+    }
+
+    /** C(16, 5) / C(20, 5) = 4368 / 15504 of the samples of 5 from 20 with 4 defective have none; 99 % interval. */
+    @Test
+    void aSampleIsDrawnWithoutPuttingBack() {
+        PlantSketch sketch = inbound(1);
+        sketch.quality =
+                new QualityRules(Optional.of(lab(20, 100, SOUND, Lab.Refusal.GRIND, List.of())), Optional.empty());
+        World world =
+                new World(sketch.plant(), new Engine(), new Streams(20270301, 0), EventLog.SILENT, SwapLog.SILENT);
+        LotLuck luck = LotLuck.of(world, "check").orElseThrow();
+        List<Spool> lot = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            Spool spool = new Spool(Spool.NONE, Spool.NONE, 1, 1, true);
+            spool.defective = i < 4;
+            lot.add(spool);
+        }
+        int none = 0;
+        int samples = 40_000;
+
+        for (int i = 0; i < samples; i++) {
+            none += luck.defectiveInSample(lot, 5) == 0 ? 1 : 0;
+        }
+
+        double truth = 4368.0 / 15504;
+        double halfWidth = 2.576 * Math.sqrt(truth * (1 - truth) / samples);
+        assertThat(none / (double) samples).isCloseTo(truth, within(halfWidth));
+    }
+}
