@@ -54,8 +54,8 @@ public final class ChangeoverArithmetic {
             sum.steps(rules.colourSteps());
         }
         if (polymerChanges) {
-            sum.stands(Math.abs(to.polymer().meltTemperatureC() - from.polymer().meltTemperatureC())
-                    * rules.temperatureMoveS());
+            sum.stands(
+                    Warming.moveS(line.startStop().heatUp(), from.polymer(), to.polymer(), rules.temperatureMoveS()));
             sum.steps(rules.polymerSteps());
             sum.compound(compoundKg);
         }
@@ -130,11 +130,18 @@ public final class ChangeoverArithmetic {
             runsToWaste(line.startStop().stabiliseS().mean(), CrewNeed.NOBODY);
         }
 
-        /** Each refusal costs a further purge and another judgement: a geometric number of them. */
+        /**
+         * Each refusal costs a further purge and another judgement: a geometric number of them. What is made until the
+         * judgement is waste, or, where it is held, only if refused.
+         */
         void approve(double purgedKg) {
             ChangeoverRules.Approval how = rules.approval();
+            if (!how.isAsked()) {
+                return;
+            }
             double refusals = how.refusalProbability() / (1 - how.refusalProbability());
-            runsToWaste(how.durationS().mean() * (1 + refusals), how.crew());
+            boolean isHeld = how.meanwhile() == ChangeoverRules.Approval.Meanwhile.HOLD;
+            runsToWaste(how.durationS().mean() * (isHeld ? refusals : 1 + refusals), how.crew());
             purge(refusals * how.extraPurgeShare() * purgedKg);
         }
 

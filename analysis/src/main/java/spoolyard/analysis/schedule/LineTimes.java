@@ -8,6 +8,7 @@ import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.Window;
@@ -22,10 +23,17 @@ final class LineTimes {
 
     private final Line line;
     private final double horizonS;
+    private final double heatUpS;
 
-    LineTimes(Line line, long horizonTicks) {
+    LineTimes(Plant plant, Line line) {
         this.line = line;
-        this.horizonS = Ticks.toSeconds(horizonTicks);
+        this.horizonS = Ticks.toSeconds(plant.horizonTicks());
+        this.heatUpS = plant.book().orders().stream()
+                .map(order -> order.product())
+                .filter(line::canMake)
+                .mapToDouble(product -> Warming.fromColdS(line.startStop().heatUp(), product.polymer()))
+                .max()
+                .orElse(0);
     }
 
     /** Working periods less what it takes to start and to shut down, less planned stops. */
@@ -70,7 +78,7 @@ final class LineTimes {
     private double startUpS() {
         StartStop how = line.startStop();
         return switch (how.endOfPeriod()) {
-            case SHUT_DOWN -> Math.max(0, how.heatUpS().mean() + how.soakS().mean() - how.preheatLeadS()) + restartS();
+            case SHUT_DOWN -> Math.max(0, heatUpS + how.soakS().mean() - how.preheatLeadS()) + restartS();
             case HOT_STANDBY -> restartS();
             case RUN_ON -> 0;
         };
@@ -116,8 +124,7 @@ final class LineTimes {
             case NONE -> 0;
             case STABILISE -> stabiliseS;
             case THREAD_UP -> threadUpS + stabiliseS;
-            case COLD_START ->
-                line.startStop().heatUpS().mean() + line.startStop().soakS().mean() + threadUpS + stabiliseS;
+            case COLD_START -> heatUpS + line.startStop().soakS().mean() + threadUpS + stabiliseS;
         };
     }
 

@@ -42,9 +42,8 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
      */
     public static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen) {
         List<Product> products = products(plant);
-        List<LineTimes> times = plant.lines().stream()
-                .map(line -> new LineTimes(line, plant.horizonTicks()))
-                .toList();
+        List<LineTimes> times =
+                plant.lines().stream().map(line -> new LineTimes(plant, line)).toList();
         List<Job> jobs = plant.book().orders().stream()
                 .map(order -> job(plant, weights, order, numberOf(products, order.product()), times))
                 .toList();
