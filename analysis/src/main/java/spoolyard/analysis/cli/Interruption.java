@@ -12,12 +12,19 @@ final class Interruption implements AutoCloseable {
     private volatile boolean isEnding;
     private final CountDownLatch isOver = new CountDownLatch(1);
 
+    private final Stop stop;
+
     private Interruption(Stop stop) {
+        this.stop = stop;
         hook = new Thread(() -> {
             isEnding = true;
             stop.ask();
             awaitTheEnd();
         });
+    }
+
+    Stop stop() {
+        return stop;
     }
 
     static Interruption asks(Stop stop) {

@@ -161,9 +161,8 @@ final class SequenceCommand implements Callable<Integer> {
         checkNumbers();
         Scenario read = scenario.read();
         PlantBook book = book(read.plant());
-        Stop stop = new Stop();
-        try (Interruption ctrlC = Interruption.asks(stop)) {
-            tell(book, new PlantClock(read.info().start()), stop);
+        try (Interruption ctrlC = Interruption.asks(new Stop())) {
+            tell(book, new PlantClock(read.info().start()), ctrlC.stop());
         }
         return ExitCode.OK;
     }
