@@ -59,6 +59,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new ScreenCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
+        line.addSubcommand(new SequenceCommand(console, simulator));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());
@@ -67,6 +68,7 @@ final class SpoolyardCommand {
         line.setExecutionExceptionHandler(failures);
         line.setParameterExceptionHandler(failures);
         line.setExpandAtFiles(false);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(HELP_WIDTH);
         line.setColorScheme(Help.defaultColorScheme(console.ink().hasColour() ? Help.Ansi.ON : Help.Ansi.OFF));
         return line;

@@ -1,0 +1,33 @@
+package spoolyard.analysis.cli;
+
+import java.io.PrintStream;
+import java.util.Locale;
+
+/** Shows on a terminal how far a search has come; leaves no trace when it is done. */
+final class SearchLine {
+    private final PrintStream err;
+    private final boolean isSeen;
+    private int shownLength;
+
+    SearchLine(Console console) {
+        err = console.err();
+        isSeen = console.isErrTerminal();
+    }
+
+    void show(double cost, double bound, double share) {
+        if (isSeen) {
+            String text = String.format(
+                    Locale.ROOT, "searching, %.0f %% done: cost %.0f, bound %.0f", 100 * share, cost, bound);
+            err.print("\r" + text + " ".repeat(Math.max(0, shownLength - text.length())));
+            err.flush();
+            shownLength = text.length();
+        }
+    }
+
+    void clear() {
+        if (isSeen) {
+            err.print("\r" + " ".repeat(shownLength) + "\r");
+            err.flush();
+        }
+    }
+}

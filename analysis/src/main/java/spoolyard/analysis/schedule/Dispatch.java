@@ -1,0 +1,127 @@
+package spoolyard.analysis.schedule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import spoolyard.analysis.sequence.Changeovers;
+import spoolyard.analysis.sequence.Job;
+import spoolyard.analysis.sequence.Plan;
+import spoolyard.analysis.sequence.SequencedLine;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Product;
+import spoolyard.core.policy.NextOrder;
+import spoolyard.core.policy.PurgeTable;
+
+/**
+ * The plan that a dispatch rule makes when every line takes its next order as soon as it is free, with the times of the
+ * sequencing problem. Frozen orders come first. For one thread, once.
+ */
+final class Dispatch {
+    private final PlantBook book;
+    private final NextOrder rule;
+    private final PurgeTable purges;
+    private final List<List<Integer>> plan = new ArrayList<>();
+    private final double[] worked;
+    private final int[] state;
+    private final boolean[] isDone;
+    private int open;
+
+    private Dispatch(PlantBook book, NextOrder rule) {
+        this.book = book;
+        this.rule = rule;
+        purges = new PurgeTable(book.plant().changeovers());
+        int lines = book.problem().lines().size();
+        worked = new double[lines];
+        state = new int[lines];
+        isDone = new boolean[book.problem().jobs().size()];
+        open = isDone.length;
+        for (int line = 0; line < lines; line++) {
+            plan.add(new ArrayList<>());
+            SequencedLine each = book.problem().lines().get(line);
+            state[line] = each.changeovers().atStart();
+            for (int job : each.frozen()) {
+                make(line, job);
+            }
+        }
+    }
+
+    static Plan plan(PlantBook book, NextOrder rule) {
+        Dispatch dispatch = new Dispatch(book, rule);
+        while (dispatch.open > 0) {
+            dispatch.next();
+        }
+        return new Plan(dispatch.plan);
+    }
+
+    /** The line that can begin an order first takes one. */
+    private void next() {
+        int line = -1;
+        double soonestS = Double.POSITIVE_INFINITY;
+        for (int each = 0; each < worked.length; each++) {
+            double beginS = earliestBeginS(each);
+            if (beginS < soonestS) {
+                soonestS = beginS;
+                line = each;
+            }
+        }
+        double now = soonestS;
+        int taker = line;
+        List<Integer> candidates = openOn(taker).stream()
+                .filter(job -> book.problem().jobs().get(job).releaseS() <= now + 1e-6)
+                .toList();
+        make(taker, choose(taker, candidates));
+    }
+
+    private double earliestBeginS(int line) {
+        double freeS = book.problem().lines().get(line).hours().startOfS(worked[line]);
+        return openOn(line).stream()
+                .mapToDouble(
+                        job -> Math.max(freeS, book.problem().jobs().get(job).releaseS()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private List<Integer> openOn(int line) {
+        List<Integer> jobs = new ArrayList<>();
+        for (int job = 0; job < isDone.length; job++) {
+            if (!isDone[job] && book.problem().jobs().get(job).canRunOn(line)) {
+                jobs.add(job);
+            }
+        }
+        return jobs;
+    }
+
+    private int choose(int line, List<Integer> candidates) {
+        Line description = book.plant().lines().get(line);
+        List<Order> all = book.plant().book().orders();
+        List<Order> orders = candidates.stream().map(all::get).toList();
+        Optional<Product> now = state[line] < book.products().size()
+                ? Optional.of(book.products().get(state[line]))
+                : description.onLineNow();
+        Order chosen = rule.choose(now, orders, order -> now.map(from ->
+                        purges.purgeKg(description, from, order.product()).orElse(Double.POSITIVE_INFINITY))
+                .orElse(0.0));
+        return candidates.get(orders.indexOf(chosen));
+    }
+
+    private void make(int line, int number) {
+        SequencedLine each = book.problem().lines().get(line);
+        Job job = book.problem().jobs().get(number);
+        Changeovers changeovers = each.changeovers();
+        double begin = Math.max(worked[line], each.hours().workedUntilS(job.releaseS()));
+        worked[line] = begin
+                + changeovers.timeS(state[line], job.product())
+                + job.runS().get(line);
+        state[line] = job.product();
+        plan.get(line).add(number);
+        isDone[number] = true;
+        open--;
+    }
+
+    @Override
+    public String toString() {
+        return "free at " + Arrays.toString(worked);
+    }
+}

@@ -1,0 +1,126 @@
+package spoolyard.analysis.schedule;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spoolyard.analysis.sequence.TimedPlan;
+import spoolyard.analysis.sequence.TimedPlan.TimedJob;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
+
+/**
+ * A plan in the words of the plant. Immutable.
+ *
+ * @param name what it is called
+ * @param book the order book
+ * @param timed the plan
+ * @param changeovers all changeovers together
+ * @param changes number of changeovers
+ * @param lateOrders number of orders late
+ * @param lateSpoolDays spools times days late, over all late orders
+ */
+public record PlanFigures(
+        String name,
+        PlantBook book,
+        TimedPlan timed,
+        ChangeoverEstimate changeovers,
+        int changes,
+        int lateOrders,
+        double lateSpoolDays) {
+    private static final double S_PER_DAY = 86_400;
+
+    /**
+     * Reckons the figures of a plan.
+     *
+     * @param name what it is called
+     * @param book the order book
+     * @param timed the plan
+     * @return its figures
+     */
+    public static PlanFigures of(String name, PlantBook book, TimedPlan timed) {
+        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(book.plant(), book.weights());
+        ChangeoverEstimate sum = ChangeoverEstimate.NONE;
+        int changes = 0;
+        int late = 0;
+        double spoolDays = 0;
+        for (int line = 0; line < timed.lines().size(); line++) {
+            for (TimedJob job : timed.lines().get(line)) {
+                ChangeoverEstimate each = changeover(arithmetic, book, line, job);
+                sum = sum.plus(each);
+                changes += each.lineS() > 0 ? 1 : 0;
+                late += lateS(book, job) > 0 ? 1 : 0;
+                spoolDays += lateS(book, job)
+                        / S_PER_DAY
+                        * book.plant().book().orders().get(job.job()).spools();
+            }
+        }
+        return new PlanFigures(name, book, timed, sum, changes, late, spoolDays);
+    }
+
+    private static double lateS(PlantBook book, TimedJob job) {
+        Order order = book.plant().book().orders().get(job.job());
+        return Math.max(0, job.endS() - Ticks.toSeconds(order.dueTick()));
+    }
+
+    /**
+     * How late an order is made, whatever reserve was planned.
+     *
+     * @param job the order in its place
+     * @return seconds after its due date, 0 if on time
+     */
+    public double lateS(TimedJob job) {
+        return lateS(book, job);
+    }
+
+    private static ChangeoverEstimate changeover(
+            ChangeoverArithmetic arithmetic, PlantBook book, int line, TimedJob job) {
+        Line description = book.plant().lines().get(line);
+        Optional<Product> before = job.from() < book.products().size()
+                ? Optional.of(book.products().get(job.from()))
+                : description.onLineNow();
+        Order order = book.plant().book().orders().get(job.job());
+        return before.map(from -> arithmetic.estimate(description, from, order.product()))
+                .orElse(ChangeoverEstimate.NONE);
+    }
+
+    /**
+     * What comes before an order on its line.
+     *
+     * @param line number of the line
+     * @param job the order in its place
+     * @return expected changeover
+     */
+    public ChangeoverEstimate before(int line, TimedJob job) {
+        return changeover(new ChangeoverArithmetic(book.plant(), book.weights()), book, line, job);
+    }
+
+    /**
+     * The order of a place.
+     *
+     * @param job the place
+     * @return the order
+     */
+    public Order order(TimedJob job) {
+        return book.plant().book().orders().get(job.job());
+    }
+
+    /**
+     * The plan as a given sequence.
+     *
+     * @return order ids by line name, every line that makes any
+     */
+    public Map<String, List<String>> sequence() {
+        Map<String, List<String>> sequence = new LinkedHashMap<>();
+        for (int line = 0; line < timed.lines().size(); line++) {
+            List<String> ids =
+                    timed.lines().get(line).stream().map(job -> order(job).id()).toList();
+            if (!ids.isEmpty()) {
+                sequence.put(book.plant().lines().get(line).name(), ids);
+            }
+        }
+        return sequence;
+    }
+}

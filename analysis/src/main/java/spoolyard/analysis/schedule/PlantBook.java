@@ -1,0 +1,151 @@
+package spoolyard.analysis.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import spoolyard.analysis.sequence.Changeovers;
+import spoolyard.analysis.sequence.InfeasibleBookException;
+import spoolyard.analysis.sequence.Job;
+import spoolyard.analysis.sequence.SequencedLine;
+import spoolyard.analysis.sequence.SequencingProblem;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
+
+/**
+ * A plant's order book as a sequencing problem. Immutable.
+ *
+ * @param plant the plant
+ * @param weights what its plans are judged by
+ * @param products the products of the orders and of the lines now, each melt once
+ * @param problem the problem; its jobs and lines in the order of the plant's
+ */
+public record PlantBook(Plant plant, Weights weights, List<Product> products, SequencingProblem problem) {
+    private static final double S_PER_H = 3600;
+
+    /** Copies the list. */
+    public PlantBook {
+        products = List.copyOf(products);
+    }
+
+    /**
+     * States the problem.
+     *
+     * @param plant the plant; its book has at least one order
+     * @param weights what its plans are judged by
+     * @param frozen orders that a line makes first, ids by line name; lines without any may be left out
+     * @return the book
+     * @throws InfeasibleBookException if no plan is possible; says why
+     */
+    public static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen) {
+        List<Product> products = products(plant);
+        List<LineTimes> times =
+                plant.lines().stream().map(line -> new LineTimes(plant, line)).toList();
+        List<Job> jobs = plant.book().orders().stream()
+                .map(order -> job(plant, weights, order, numberOf(products, order.product()), times))
+                .toList();
+        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(plant, weights);
+        List<SequencedLine> lines = new ArrayList<>();
+        for (int line = 0; line < plant.lines().size(); line++) {
+            Line each = plant.lines().get(line);
+            List<Integer> first = frozen.getOrDefault(each.name(), List.of()).stream()
+                    .map(id -> numberOf(plant, id))
+                    .toList();
+            lines.add(new SequencedLine(
+                    each.name(), times.get(line).hours(), changeovers(arithmetic, each, products), first));
+        }
+        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0));
+    }
+
+    private static List<Product> products(Plant plant) {
+        List<Product> products = new ArrayList<>();
+        List<Product> all = new ArrayList<>(
+                plant.book().orders().stream().map(Order::product).toList());
+        plant.lines().forEach(line -> line.onLineNow().ifPresent(all::add));
+        for (Product product : all) {
+            if (products.stream().noneMatch(product::sameMelt)) {
+                products.add(product);
+            }
+        }
+        return products;
+    }
+
+    private static int numberOf(List<Product> products, Product product) {
+        return IntStream.range(0, products.size())
+                .filter(i -> products.get(i).sameMelt(product))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static int numberOf(Plant plant, String id) {
+        List<Order> orders = plant.book().orders();
+        return IntStream.range(0, orders.size())
+                .filter(i -> orders.get(i).id().equals(id))
+                .findFirst()
+                .orElseThrow(
+                        () -> new InfeasibleBookException("Order " + id + " is frozen but not in the order book."));
+    }
+
+    private static Job job(Plant plant, Weights weights, Order order, int product, List<LineTimes> times) {
+        List<Double> runS = new ArrayList<>();
+        for (int line = 0; line < times.size(); line++) {
+            Line each = plant.lines().get(line);
+            boolean canRun = order.lines().contains(each.name()) && each.canMake(order.product());
+            runS.add(canRun ? times.get(line).runS(order) : Double.POSITIVE_INFINITY);
+        }
+        if (runS.stream().allMatch(run -> run == Double.POSITIVE_INFINITY)) {
+            throw new InfeasibleBookException(noLine(plant, order));
+        }
+        return new Job(
+                order.id(),
+                product,
+                Ticks.toSeconds(order.releaseTick()),
+                Ticks.toSeconds(order.dueTick()) - weights.reserveH() * S_PER_H,
+                weights.latePerS(order.spools(), order.weight()),
+                runS);
+    }
+
+    /** Says which of its wishes no line can meet. */
+    private static String noLine(Plant plant, Order order) {
+        Product product = order.product();
+        List<String> polymer =
+                names(plant, line -> line.polymers().contains(product.polymer().code()));
+        List<String> diameter = names(plant, line -> line.diametersMm().contains(product.diameterMm()));
+        return "Order " + order.id() + " (" + product.label() + ") can be made on no line: "
+                + product.polymer().code() + " runs on " + shown(polymer) + ", " + product.diameterMm() + " mm on "
+                + shown(diameter)
+                + (order.lines().isEmpty() ? "" : ", and it may run on " + shown(order.lines())) + ".";
+    }
+
+    private static List<String> names(Plant plant, java.util.function.Predicate<Line> which) {
+        return plant.lines().stream().filter(which).map(Line::name).toList();
+    }
+
+    private static String shown(List<String> names) {
+        return names.isEmpty() ? "no line" : String.join(", ", names);
+    }
+
+    private static Changeovers changeovers(ChangeoverArithmetic arithmetic, Line line, List<Product> products) {
+        Changeovers.Table table = Changeovers.table(products.size());
+        for (int to = 0; to < products.size(); to++) {
+            Product after = products.get(to);
+            if (line.canMake(after)) {
+                for (int from = 0; from < products.size(); from++) {
+                    set(table, from, to, arithmetic.estimate(line, products.get(from), after));
+                }
+                ChangeoverEstimate first = line.onLineNow()
+                        .map(now -> arithmetic.estimate(line, now, after))
+                        .orElse(ChangeoverEstimate.NONE);
+                set(table, products.size(), to, first);
+            }
+        }
+        return table.done();
+    }
+
+    private static void set(Changeovers.Table table, int from, int to, ChangeoverEstimate estimate) {
+        table.set(from, to, estimate.money(), estimate.lineS());
+    }
+}

@@ -1,0 +1,121 @@
+package spoolyard.analysis.sequence;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Simulated annealing over the whole plan: small moves, and now and then a part rebuilt. A change is accepted if the cost
+ * rises by no more than the temperature times an exponential draw (which is Metropolis' rule); as the draw comes first, most
+ * bad changes are seen to be bad long before their cost is reckoned to the end. For one thread.
+ *
+ * <p>Source: Kirkpatrick, Gelatt and Vecchi, Science 220 (1983).
+ */
+final class Annealing {
+    private static final int SAMPLES = 2000;
+    private static final int DESCENT = 20_000;
+    private static final int REBUILD_EVERY = 1000;
+    private static final double HOTTEST_QUANTILE = 0.1;
+    private static final double COOLED = 1e-3;
+
+    private final Schedule schedule;
+    private final SplittableRandom random;
+    private final Moves moves;
+    private final Rebuilding rebuilding;
+    private final int[] movable;
+    private Plan best;
+    private double bestCost;
+
+    Annealing(SequencingProblem problem, long seed) {
+        schedule = new Schedule(problem);
+        Neighbours neighbours = new Neighbours(problem, schedule.kernels);
+        random = new SplittableRandom(seed);
+        boolean[] isFrozen = new boolean[problem.jobs().size()];
+        problem.lines().forEach(line -> line.frozen().forEach(job -> isFrozen[job] = true));
+        movable = IntStream.range(0, isFrozen.length)
+                .filter(job -> !isFrozen[job])
+                .toArray();
+        moves = new Moves(schedule, neighbours, random, movable);
+        rebuilding = new Rebuilding(schedule, neighbours, random, movable);
+    }
+
+    Plan best() {
+        return best;
+    }
+
+    double bestCost() {
+        return bestCost;
+    }
+
+    /** Searches from a plan. */
+    void run(Plan from, Budget budget, SearchWatch watch) {
+        schedule.set(from);
+        best = from;
+        bestCost = schedule.cost;
+        if (movable.length == 0) {
+            return;
+        }
+        double hottest = typicalRise(budget);
+        long iteration = 0;
+        double temperature = hottest;
+        while (budget.goesOn()) {
+            if (iteration++ % 256 == 0) {
+                temperature = hottest * Math.pow(COOLED, budget.progress());
+            }
+            double limit = schedule.cost - temperature * Math.log(1 - random.nextDouble());
+            if (iteration % REBUILD_EVERY == 0) {
+                rebuild(limit);
+            } else {
+                moves.attempt(limit);
+            }
+            remember(watch);
+        }
+    }
+
+    /** For one line: searches on by iterated descent. */
+    void descend(Plan from, Budget budget, SearchWatch watch) {
+        schedule.set(from);
+        best = from;
+        bestCost = schedule.cost;
+        new Descent(schedule, random, budget).run(() -> remember(watch));
+    }
+
+    private void remember(SearchWatch watch) {
+        if (schedule.cost < bestCost - 1e-9 * Math.abs(bestCost)) {
+            bestCost = schedule.cost;
+            best = schedule.plan();
+            watch.found(bestCost);
+        }
+    }
+
+    private void rebuild(double limit) {
+        Plan before = schedule.plan();
+        rebuilding.rebuild();
+        if (schedule.cost > limit) {
+            schedule.set(before);
+        }
+    }
+
+    /** After a short descent: how much dearer the plan becomes by a change that makes it dearer, at a low quantile. */
+    private double typicalRise(Budget budget) {
+        for (int i = 0; i < DESCENT && budget.goesOn(); i++) {
+            moves.attempt(schedule.cost);
+        }
+        double[] rises = new double[SAMPLES];
+        int count = 0;
+        Plan settled = schedule.plan();
+        for (int i = 0; i < SAMPLES * 5 && count < SAMPLES; i++) {
+            double before = schedule.cost;
+            double after = moves.attempt(Double.MAX_VALUE);
+            if (after < Double.POSITIVE_INFINITY && after > before) {
+                rises[count++] = after - before;
+            }
+            if (i % 20 == 0) {
+                schedule.set(settled);
+            }
+        }
+        schedule.set(settled);
+        Arrays.sort(rises, 0, count);
+        return count == 0 ? 1 : rises[(int) (HOTTEST_QUANTILE * count)];
+    }
+}

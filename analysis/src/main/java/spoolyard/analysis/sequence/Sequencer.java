@@ -1,0 +1,155 @@
+package spoolyard.analysis.sequence;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * Finds a good plan, or the best: the exact programme for small books, local search in several chains for all others, and a
+ * lower bound. The plan is never dearer than any that it is given to start from.
+ *
+ * <p>A search goes in rounds. In each, every chain anneals from the best plan so far with its own seed; the chains meet at
+ * the end of the round. Chains and rounds depend on the limit and the seed alone.
+ */
+public final class Sequencer {
+    private static final double[] ROUND_SHARES = {0.1, 0.3, 0.6};
+    private static final long REPORT_MS = 200;
+
+    private final SequencingProblem problem;
+    private final SearchSettings settings;
+    private final Stop stop;
+    private final SearchProgress progress;
+    private volatile double bestCost;
+    private double bound;
+
+    /**
+     * Prepares a search.
+     *
+     * @param problem what is to be solved
+     * @param settings how
+     * @param stop ends the search early when it is asked to
+     * @param progress hears of it
+     */
+    public Sequencer(SequencingProblem problem, SearchSettings settings, Stop stop, SearchProgress progress) {
+        this.problem = problem;
+        this.settings = settings;
+        this.stop = stop;
+        this.progress = progress;
+    }
+
+    /**
+     * Searches.
+     *
+     * @param starts plans to begin with; may be empty
+     * @return the best plan found
+     * @throws IllegalArgumentException if a start isn't a plan of the problem
+     */
+    public Solution solve(List<Plan> starts) {
+        if (ExactProgramme.isFor(problem)) {
+            TimedPlan plan = TimedPlan.of(problem, ExactProgramme.solve(problem));
+            return new Solution(plan, plan.cost(), true);
+        }
+        bound = LowerBound.of(problem);
+        TimedPlan best = search(starts);
+        boolean isProved = LowerBound.isReached(best.cost(), bound);
+        return new Solution(best, Math.min(bound, best.cost()), isProved);
+    }
+
+    private TimedPlan search(List<Plan> starts) {
+        List<Plan> all = new ArrayList<>(starts);
+        all.add(CheapestInsertion.plan(problem));
+        TimedPlan best = cheapest(all);
+        bestCost = best.cost();
+        ExecutorService pool = Executors.newFixedThreadPool(settings.threads(), Sequencer::worker);
+        try {
+            SplittableRandom seeds = new SplittableRandom(settings.seed());
+            for (int round = 0; round < ROUND_SHARES.length; round++) {
+                List<Plan> found = new ArrayList<>(round(pool, best.plan(), round, seeds));
+                found.add(0, best.plan());
+                best = cheapest(found);
+                bestCost = best.cost();
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+        return best;
+    }
+
+    private TimedPlan cheapest(List<Plan> plans) {
+        return plans.stream()
+                .map(plan -> TimedPlan.of(problem, plan))
+                .min(Comparator.comparingDouble(TimedPlan::cost))
+                .orElseThrow();
+    }
+
+    private List<Plan> round(ExecutorService pool, Plan from, int round, SplittableRandom seeds) {
+        int waves = (settings.chains() + settings.threads() - 1) / settings.threads();
+        boolean isTimed = settings.limit().seconds() < Double.POSITIVE_INFINITY;
+        double share = ROUND_SHARES[round] / (isTimed ? waves : 1);
+        List<Future<Plan>> running = new ArrayList<>();
+        for (int chain = 0; chain < settings.chains(); chain++) {
+            running.add(pool.submit(chain(from, round, share, seeds.nextLong())));
+        }
+        double before = 0;
+        for (int i = 0; i < round; i++) {
+            before += ROUND_SHARES[i];
+        }
+        List<Plan> plans = new ArrayList<>();
+        for (Future<Plan> chain : running) {
+            plans.add(await(chain, before));
+        }
+        return plans;
+    }
+
+    private Callable<Plan> chain(Plan from, int round, double share, long seed) {
+        return () -> {
+            Budget budget = new Budget(settings.limit(), share, stop);
+            if (TourSearch.isFor(problem)) {
+                TourSearch search = new TourSearch(problem, seed);
+                search.run(from, budget, this::found);
+                return search.best();
+            }
+            Annealing search = new Annealing(problem, seed);
+            if (problem.lines().size() == 1 && round > 0) {
+                search.descend(from, budget, this::found);
+            } else {
+                search.run(from, budget, this::found);
+            }
+            return search.best();
+        };
+    }
+
+    private synchronized void found(double cost) {
+        bestCost = Math.min(bestCost, cost);
+    }
+
+    private Plan await(Future<Plan> chain, double share) {
+        while (true) {
+            try {
+                return chain.get(REPORT_MS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException notYet) {
+                progress.reached(bestCost, bound, share);
+            } catch (InterruptedException interruption) {
+                stop.ask();
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("the search was interrupted", interruption);
+            } catch (ExecutionException failure) {
+                throw new IllegalStateException("the search broke off: " + failure.getCause(), failure.getCause());
+            }
+        }
+    }
+
+    private static Thread worker(Runnable work) {
+        Thread thread = new Thread(work, "sequencing");
+        thread.setDaemon(true);
+        return thread;
+    }
+}

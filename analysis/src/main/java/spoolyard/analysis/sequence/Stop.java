@@ -1,0 +1,15 @@
+package spoolyard.analysis.sequence;
+
+/** Lets somebody end a search early; it then returns the best plan so far. For any thread. */
+public final class Stop {
+    private volatile boolean asked;
+
+    /** Ends the search soon. */
+    public void ask() {
+        asked = true;
+    }
+
+    boolean isAsked() {
+        return asked;
+    }
+}

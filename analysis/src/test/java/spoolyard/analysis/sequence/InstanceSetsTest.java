@@ -1,0 +1,109 @@
+package spoolyard.analysis.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whole sets of published instances, of the folder that {@code -Dspoolyard.instances=DIR} names; takes long.
+ * {@code -Dspoolyard.instances.seconds=S} is the time for one instance. Prints what docs/benchmarks.md shows.
+ */
+final class InstanceSetsTest {
+    private static final double SECONDS = Double.parseDouble(System.getProperty("spoolyard.instances.seconds", "60"));
+    private static final Map<String, Double> MOST_ABOVE = Map.of("kro124p", 0.01, "rbg323", 0.01, "rbg403", 0.02);
+
+    private static Path folder() {
+        assumeTrue(Instances.folder().isPresent(), "no folder of instances: give one with -Dspoolyard.instances=DIR");
+        return Instances.folder().orElseThrow();
+    }
+
+    private static double solve(SequencingProblem problem) {
+        SearchSettings settings = new SearchSettings(SearchLimit.seconds(SECONDS), 1, 2, 2);
+        return new Sequencer(problem, settings, new Stop(), SearchProgress.UNHEARD)
+                .solve(List.of())
+                .plan()
+                .cost();
+    }
+
+    /** Instance name to published value; the file has the name first and the value in the column given. */
+    private static Map<String, Double> published(Path table, int column) throws IOException {
+        return Files.readAllLines(table).stream()
+                .skip(1)
+                .map(row -> row.split(","))
+                .collect(Collectors.toMap(
+                        cells -> cells[0],
+                        cells -> Double.parseDouble(cells[column]),
+                        (a, b) -> a,
+                        java.util.TreeMap::new));
+    }
+
+    private static double above(String name, double published, double cost) {
+        double share = published == 0 ? (cost == 0 ? 0 : 1) : cost / published - 1;
+        System.out.printf("%s | %.0f | %.0f | %.2f %%%n", name, published, cost, 100 * share);
+        return share;
+    }
+
+    private static List<Double> solveAll(Path table, int column, Function<String, SequencingProblem> problem)
+            throws IOException {
+        List<Double> shares = new ArrayList<>();
+        for (Map.Entry<String, Double> entry : published(table, column).entrySet()) {
+            double share = above(entry.getKey(), entry.getValue(), solve(problem.apply(entry.getKey())));
+            assertThat(share).as(entry.getKey()).isGreaterThanOrEqualTo(-1e-9);
+            shares.add(share - MOST_ABOVE.getOrDefault(entry.getKey(), 0.0));
+        }
+        return shares;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException failure) {
+            throw new java.io.UncheckedIOException(failure);
+        }
+    }
+
+    /** Source: TSPLIB95. */
+    @Test
+    void toursAreOptimalOrNear() throws IOException {
+        Path tours = folder().resolve("tsplib");
+
+        List<Double> shares = solveAll(
+                tours.resolve("optimal_values.csv"), 2, name -> Instances.tour(read(tours.resolve(name + ".atsp"))));
+
+        assertThat(shares).allSatisfy(share -> assertThat(share).isLessThanOrEqualTo(1e-9));
+    }
+
+    /** Best known: Tanaka and Araki, Computers and Operations Research 40 (2013), from memory. */
+    @Test
+    void weightedTardinessIsWithinThreePercentOnAverage() throws IOException {
+        Path set = folder().resolve("wtsds");
+
+        List<Double> shares = solveAll(
+                set.resolve("values.csv"),
+                1,
+                name -> Instances.weightedTardiness(read(set.resolve("wt_sds_" + name + ".instance"))));
+
+        assertThat(shares.stream().mapToDouble(Double::doubleValue).average().orElseThrow())
+                .isLessThanOrEqualTo(0.03);
+    }
+
+    /** Source: Vallada and Ruiz, European Journal of Operational Research 211 (2011); the exact programme solves up to 10 jobs. */
+    @Test
+    void makespansOfUnrelatedMachinesAreOptimal() throws IOException {
+        Path set = folder().resolve("upmsp_small");
+
+        List<Double> shares =
+                solveAll(set.resolve("optimal.csv"), 3, name -> Instances.machines(read(set.resolve(name + ".txt"))));
+
+        assertThat(shares).allSatisfy(share -> assertThat(share).isLessThanOrEqualTo(1e-9));
+    }
+}
