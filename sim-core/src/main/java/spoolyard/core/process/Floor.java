@@ -11,5 +11,13 @@ import spoolyard.core.policy.PurgeTable;
  * @param purges purge of every changeover
  * @param flow counts spools
  * @param dryers dryers and blenders shared by the lines
+ * @param stores resin, colour, spools and cartons
  */
-record Floor(CrewDesk desk, Rack rack, OrderDesk orders, PurgeTable purges, SpoolFlow flow, SharedDryers dryers) {}
+record Floor(
+        CrewDesk desk,
+        Rack rack,
+        OrderDesk orders,
+        PurgeTable purges,
+        SpoolFlow flow,
+        SharedDryers dryers,
+        Stores stores) {}

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Line;
-import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.quantity.Ticks;
@@ -27,17 +26,13 @@ final class LineProcess {
     private final ChangeoverLog changeovers;
     private final StrandGroup strands;
     private final LineStops stops;
+    private final Making making;
     private final LineHours hours;
     private final WinderOutput output;
     private final Optional<LineSupply> supply;
-    private Optional<OrderRun> following = Optional.empty();
-    private Optional<OrderRun> order = Optional.empty();
-    private Optional<Product> onStrands = Optional.empty();
+    private final LineStores stores;
+    private final LineOrders orders;
     private Runnable afterProgram = () -> {};
-    private double kgPerS;
-    private double speedShare = 1;
-    private boolean making;
-    private boolean slowed;
     private boolean overflowStopped;
 
     LineProcess(World world, Line line, int index, Floor floor) {
@@ -59,7 +54,10 @@ final class LineProcess {
                 "line " + line.name());
         this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
+        this.making = new Making(this, strands, clock, stops::setClocks);
         this.supply = line.supply().map(how -> new LineSupply(world, this, floor, how));
+        this.stores = new LineStores(world, this, floor.stores(), supply);
+        this.orders = new LineOrders(world, line, floor, condition, stores);
         this.hours = new LineHours(this, condition, planner, stops);
     }
 
@@ -69,6 +67,10 @@ final class LineProcess {
 
     int index() {
         return index;
+    }
+
+    long now() {
+        return world.now();
     }
 
     LineLedger ledger() {
@@ -84,21 +86,30 @@ final class LineProcess {
     }
 
     boolean isMaking() {
-        return making;
+        return making.isOn();
     }
 
-    /** Hot, with no order it may make. */
+    /** Hot, with no order it may make or nothing in store to make it of. */
     boolean isIdle() {
-        return clock.state() == LineState.NO_ORDER;
+        return clock.state() == LineState.NO_ORDER || stores.isShort();
     }
 
     /** Making, in a program, or standing with a full accumulator. */
     boolean isAtWork() {
-        return making || program.isRunning() || overflowStopped;
+        return making.isOn() || program.isRunning() || overflowStopped;
     }
 
     Program program() {
         return program;
+    }
+
+    /** Spools of the store that are on its strands. */
+    int mountedSpools() {
+        return stores.mounted();
+    }
+
+    Making making() {
+        return making;
     }
 
     LineHours hours() {
@@ -107,7 +118,7 @@ final class LineProcess {
 
     /** Rate of the product at full speed. */
     double kgPerS() {
-        return kgPerS;
+        return making.kgPerS();
     }
 
     LineClock clock() {
@@ -134,37 +145,30 @@ final class LineProcess {
     void orderReleased() {
         if (isIdle()) {
             decide();
-        } else if (making) {
+        } else if (making.isOn()) {
             lookAhead();
         }
     }
 
-    private Optional<OrderRun> takeNext() {
-        Optional<OrderRun> next = following.or(() -> floor.orders().next(line, condition.inScrew()));
-        following = Optional.empty();
-        return next;
-    }
-
-    /** Chooses the next order early, so that its material can be prepared while the line runs. */
     private void lookAhead() {
-        if (supply.isPresent() && world.plant().drying().looksAhead()) {
-            following = following.or(() -> floor.orders().next(line, condition.inScrew()));
-            following.ifPresent(run -> supply.get().prepareAhead(run.order.product()));
-        }
+        supply.ifPresent(orders::lookAhead);
     }
 
     Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
-        OrderRun run = order.orElseThrow(() -> new IllegalStateException(
-                "line " + line.name() + " filled a spool at " + Ticks.toSeconds(world.now()) + " s without an order."));
+        stores.spoolUsed();
+        OrderRun run = orders.current()
+                .orElseThrow(() -> new IllegalStateException("line " + line.name() + " filled a spool at "
+                        + Ticks.toSeconds(world.now()) + " s without an order."));
         return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg, isBlemished);
     }
 
     Spool shortSpool(double massKg) {
+        stores.spoolUsed();
         return new Spool(Spool.NONE, index, massKg, massKg, SpoolGrade.CUT_SHORT);
     }
 
     void spoolFilled() {
-        if (order.filter(OrderRun::isFilled).isPresent()) {
+        if (orders.current().filter(OrderRun::isFilled).isPresent()) {
             orderFilled();
         } else {
             stops.beginPending();
@@ -172,18 +176,18 @@ final class LineProcess {
     }
 
     private void orderFilled() {
-        order.ifPresent(OrderRun::leavesLine);
-        Optional<OrderRun> next = takeNext();
+        orders.current().ifPresent(OrderRun::leavesLine);
+        Optional<OrderRun> next = orders.next();
         boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
-                        .filter(product -> onStrands.filter(product::equals).isPresent())
+                        .filter(making::isSetUpFor)
                         .isPresent();
         if (goesOn) {
-            order = next;
+            orders.goOnWith(next);
         } else {
             halt(ScrapCause.ORDER_TAIL);
             output.campaignEnds();
-            order = next;
+            orders.goOnWith(next);
             decide();
         }
     }
@@ -196,19 +200,25 @@ final class LineProcess {
 
     /** What to do now that the line is neither making nor in a program. */
     void decide() {
+        stores.goOn();
         if (!hours.mayWork()) {
             goOff();
         } else if (!stops.beginWindow() && !stops.beginPending()) {
-            if (order.isEmpty()) {
-                order = takeNext();
+            if (orders.current().isEmpty()) {
+                orders.goOnWith(orders.next());
             }
-            order.ifPresentOrElse(this::make, this::idle);
+            orders.current().ifPresentOrElse(this::make, this::idle);
         }
     }
 
     private void make(OrderRun run) {
         Product product = run.order.product();
-        clock.turnTo(product);
+        Optional<Stock> missing = stores.missingFor(product);
+        if (missing.isPresent()) {
+            lacks(missing.get());
+            return;
+        }
+        turnTo(product);
         if (supply.isPresent() && !supply.get().takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
             return;
@@ -231,16 +241,32 @@ final class LineProcess {
         });
     }
 
+    private void turnTo(Product product) {
+        clock.turnTo(product);
+        stores.turnTo(product);
+    }
+
+    /** Makes another order, or stands until there is more of what is missing. */
+    private void lacks(Stock stock) {
+        halt(ScrapCause.SHORT_SPOOL);
+        if (orders.exchange()) {
+            output.campaignEnds();
+            make(orders.current().orElseThrow());
+            return;
+        }
+        if (condition.isThreaded()) {
+            condition.unthreaded(ScrapCause.STOPPAGE);
+        }
+        if (condition.inScrew().isEmpty()) {
+            turnTo(orders.current().orElseThrow().order.product());
+        }
+        clock.enter(stores.standFor(stock));
+    }
+
     private void produce(Product product) {
         condition.holds(product);
-        if (onStrands.filter(product::equals).isEmpty()) {
-            strands.setUp(product, line.overlength());
-            onStrands = Optional.of(product);
-        }
-        kgPerS = rateKgPerH(product) / 3600;
-        making = true;
-        feedProduct();
-        showMaking();
+        stores.mount(product);
+        making.begin(product, rateKgPerH(product));
         tell("makes", product.label());
         lookAhead();
     }
@@ -256,6 +282,7 @@ final class LineProcess {
     void draw(double rateKgPerS) {
         clock.heat().screw(rateKgPerS > 0);
         supply.ifPresent(source -> source.draw(rateKgPerS));
+        stores.draw(rateKgPerS > 0 && !ledger.materials.isCompound() ? strands.dieKgPerS() : 0);
     }
 
     /** The material that the line waits for is dry. */
@@ -267,9 +294,30 @@ final class LineProcess {
 
     /** Nothing dry is left in the hopper. A purge or start under way is finished with what is in the throat. */
     void materialRanOut() {
-        if (making) {
+        if (making.isOn()) {
             halt(ScrapCause.SHORT_SPOOL);
             condition.unthreaded(ScrapCause.STOPPAGE);
+            decide();
+        }
+    }
+
+    /** Something that it draws is out of store: it stops, whatever it does but a stoppage or its shut-down. */
+    void storeRanOut() {
+        boolean starts = program.isRunning() && !stops.isUnderWay() && hours.mayWork();
+        if (making.isOn() || starts) {
+            halt(ScrapCause.SHORT_SPOOL);
+            condition.screwStopped(world.now());
+            condition.unthreaded(ScrapCause.STOPPAGE);
+            decide();
+        } else {
+            strands.stopFeed();
+            draw(0);
+        }
+    }
+
+    /** There is more in store. */
+    void storeRose() {
+        if (isIdle()) {
             decide();
         }
     }
@@ -297,65 +345,27 @@ final class LineProcess {
         overflowStopped = false;
         stopMaking();
         strands.cut(cause);
-        onStrands = Optional.empty();
+        making.clear();
+        stores.dismount();
+        stores.goOn();
     }
 
     /** Stops the screw; what is on the strands stays. */
     void stopMaking() {
-        if (making) {
-            making = false;
+        if (making.isOn()) {
+            making.end();
             condition.screwStopped(world.now());
         }
         strands.stopFeed();
         draw(0);
-        setClocks();
+        making.setClocks();
     }
 
     /** Takes the line through steps, then does the rest. */
     void run(List<Step> steps, Runnable then) {
+        stores.goOn();
         afterProgram = then;
         program.run(steps);
-    }
-
-    // ------------------------------------------------------------------ making
-
-    private void feedProduct() {
-        speedShare = 1;
-        double scrapShare = 0;
-        if (slowed && line.overflow() instanceof OverflowPolicy.Slow slow) {
-            speedShare = slow.minimumSpeedShare();
-            scrapShare = slow.scrapShare();
-        }
-        Product product = onStrands.orElseThrow();
-        strands.feedProduct(speedShare * kgPerS, product.filament().kgPerM(), scrapShare);
-        draw(speedShare * kgPerS);
-        clock.rates(line.rateKgPerH(product) / 3600, speedShare * kgPerS);
-    }
-
-    void slowingChanged() {
-        boolean any = strands.isAnySlowing();
-        if (any != slowed) {
-            slowed = any;
-            if (making) {
-                feedProduct();
-                showMaking();
-            }
-        }
-    }
-
-    /** Shows on the clocks what the line makes. */
-    private void showMaking() {
-        setClocks();
-        if (strands.isAnyOnProduct()) {
-            clock.enter(slowed ? LineState.SLOWED : LineState.RUNNING);
-        } else {
-            enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
-        }
-    }
-
-    private void setClocks() {
-        stops.setClocks(making, kgPerS * speedShare);
-        strands.setClocks(making, kgPerS * speedShare);
     }
 
     // ------------------------------------------------------------------ full accumulator
@@ -378,37 +388,6 @@ final class LineProcess {
         decide();
     }
 
-    // ------------------------------------------------------------------ stoppages
-
-    /** A strand has broken; the others go on. */
-    void strandBroke(StrandRepair repair) {
-        Strand strand = repair.strand();
-        if (!making || strands.isUnderRepair(strand)) {
-            repair.clock().fixed();
-            return;
-        }
-        tell("strand", repair.clock().cause().name());
-        strands.cut(strand, ScrapCause.SHORT_SPOOL);
-        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
-        repair.start();
-        strandRepairChanged();
-    }
-
-    void strandRepairChanged() {
-        if (making) {
-            showMaking();
-        }
-    }
-
-    void strandRepaired(Strand strand) {
-        strands.threadedUp(strand);
-        if (making) {
-            feedProduct();
-            showMaking();
-        }
-    }
-
     /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
     void enter(LineState state) {
         clock.enter(!hours.isScheduled() && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
@@ -428,13 +407,13 @@ final class LineProcess {
 
     /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
     boolean isStuck() {
-        boolean atRest = clock.state() == LineState.NO_ORDER
-                || clock.state() == LineState.NOT_SCHEDULED
-                || clock.state() == LineState.WAITING_FOR_MATERIAL;
+        boolean atRest =
+                isIdle() || clock.state() == LineState.NOT_SCHEDULED || clock.state() == LineState.WAITING_FOR_MATERIAL;
         boolean standsForNothing = overflowStopped && strands.areWindersReady();
         return standsForNothing
-                || !making && !program.isRunning() && !overflowStopped && !atRest
-                || strands.isStuck(making);
+                || stores.standsForNothing()
+                || !making.isOn() && !program.isRunning() && !overflowStopped && !atRest
+                || strands.isStuck(making.isOn());
     }
 
     /** A step begins after a wait for its crew; if it puts right a stoppage, the wait is that stoppage's. */
@@ -450,7 +429,8 @@ final class LineProcess {
 
     /** Mass of a metre of what runs to waste, where no strand is in the line to tell. */
     double wasteKgPerM() {
-        return order.map(run -> run.order.product())
+        return orders.current()
+                .map(run -> run.order.product())
                 .or(condition::inScrew)
                 .map(product -> product.filament().kgPerM())
                 .orElse(1.0);

@@ -28,6 +28,7 @@ public final class PlantRun {
     private final World world;
     private final CrewDesk desk;
     private final OrderDesk orders;
+    private final Stores stores;
     private final SpoolFlow flow;
     private final SpoolRoute route;
     private final List<LineProcess> lines = new ArrayList<>();
@@ -70,9 +71,10 @@ public final class PlantRun {
                 plant.lines().stream().map(Line::name).toList());
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
+        this.stores = new Stores(world);
         this.flow = new SpoolFlow(world, orders.orders());
-        this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines));
-        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()));
+        this.route = new SpoolRoute(world, desk, flow, new Losses(world, flow, orders, lines), stores);
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, new SharedDryers(plant.drying()), stores);
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -111,6 +113,7 @@ public final class PlantRun {
         lines.forEach(line -> new LineSchedule(world, line).schedule());
         orders.scheduleReleases(lines, horizon);
         inbound.forEach(InboundProcess::start);
+        stores.start(lines, route::cartonsCame);
     }
 
     Engine engine() {
@@ -127,6 +130,10 @@ public final class PlantRun {
 
     List<StationProcess> stations() {
         return route.stations();
+    }
+
+    Stores stores() {
+        return stores;
     }
 
     SpoolRoute route() {
@@ -151,7 +158,8 @@ public final class PlantRun {
                 route.stations().stream().map(StationProcess::result).toList(),
                 inbound.stream().map(InboundProcess::result).toList(),
                 flow.result(route.waiting(), route.inWork()),
-                route.quality());
+                route.quality(),
+                stores.results());
     }
 
     private List<RunResult.CrewResult> crewResults() {

@@ -161,7 +161,8 @@ final class Server implements Struck {
         }
     }
 
-    private void show() {
+    /** Shows on its clocks what it does. */
+    void show() {
         states.enter(stateNow(), world.now());
         boolean working = states.state() == ServerState.WORKING;
         for (StoppageClock clock : clocks) {
@@ -191,7 +192,10 @@ final class Server implements Struck {
         if (!station.isOpen()) {
             return ServerState.CLOSED;
         }
-        return isCalling() ? ServerState.WAITING_FOR_CREW : ServerState.STARVED;
+        if (isCalling()) {
+            return ServerState.WAITING_FOR_CREW;
+        }
+        return station.lacksCartons() ? ServerState.NO_CARTON : ServerState.STARVED;
     }
 
     /** The work of a crew-paced place: batch after batch, until there is none or the person is needed elsewhere. */

@@ -248,6 +248,11 @@ final class Strand {
         return (levelM + woundM) * kgPerM + heldKg;
     }
 
+    /** What passes its die. */
+    double dieKgPerS() {
+        return feed == Feed.STOPPED ? 0 : dieMPerS * kgPerM;
+    }
+
     double levelM() {
         return levelM;
     }
@@ -314,7 +319,7 @@ final class Strand {
         overflow = null;
         if (slowing) {
             slowing = false;
-            line.slowingChanged();
+            line.making().slowingChanged();
         }
     }
 
@@ -363,7 +368,7 @@ final class Strand {
             case HOME -> comeHome();
             case SLOW_LEVEL -> {
                 slowing = true;
-                line.slowingChanged();
+                line.making().slowingChanged();
             }
             case CAPACITY -> overflow();
             case NONE -> throw new IllegalStateException("a level crossing happened that nobody planned");

@@ -18,6 +18,7 @@ import java.util.List;
  * @param inbound one a source of spools from outside, in plant order
  * @param flow spools and their whereabouts
  * @param quality lab, exposure clock and spools lost behind the line
+ * @param stocks one an article in store, in plant order
  */
 public record RunResult(
         long masterSeed,
@@ -32,7 +33,8 @@ public record RunResult(
         List<StationResult> finishing,
         List<InboundResult> inbound,
         FlowResult flow,
-        QualityResult quality) {
+        QualityResult quality,
+        List<StockResult> stocks) {
     /** Copies the lists. */
     public RunResult {
         lines = List.copyOf(lines);
@@ -42,10 +44,11 @@ public record RunResult(
         crew = List.copyOf(crew);
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
+        stocks = List.copyOf(stocks);
     }
 
     /**
-     * A run without lab and exposure clock.
+     * A run without lab, exposure clock and stocks.
      *
      * @param masterSeed as above
      * @param replication as above
@@ -86,7 +89,8 @@ public record RunResult(
                 finishing,
                 inbound,
                 flow,
-                QualityResult.NONE);
+                QualityResult.NONE,
+                List.of());
     }
 
     /**
