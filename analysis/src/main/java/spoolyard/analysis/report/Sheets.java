@@ -17,6 +17,7 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            StockSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -41,6 +42,7 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            StockSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -53,7 +55,7 @@ final class Sheets {
 
     /** Tables that become files only if the scenario asks for what is in them. */
     private static final List<Sheet<?>> WHERE_ASKED =
-            List.of(CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
+            List.of(StockSheet.SHEET, CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
 
     private Sheets() {}
 

@@ -68,6 +68,7 @@ public final class TextReport {
         lines.add(orders());
         lines.add(overflows());
         quality().ifPresent(lines::add);
+        new StockLine(report, ink).line().ifPresent(lines::add);
         lines.addAll(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");

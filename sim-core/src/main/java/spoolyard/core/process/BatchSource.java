@@ -43,10 +43,11 @@ final class BatchSource {
         return kg;
     }
 
-    /** Natural that is emptied out of a dryer goes back to the store; what is blended is lost. */
+    /** What is emptied out of a dryer goes back to the store, a blend too. */
     void giveBack(double kg) {
-        if (how.layout() == MaterialSupply.Layout.DOSE_AT_THROAT && kg > 0) {
-            resin.ifPresent(stock -> stock.giveBack(kg));
+        if (kg > 0) {
+            resin.ifPresent(stock -> stock.giveBack(kg * (1 - concentrateShare)));
+            concentrate.ifPresent(stock -> stock.giveBack(kg * concentrateShare));
         }
     }
 }
