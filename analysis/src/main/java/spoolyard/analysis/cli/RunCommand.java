@@ -10,7 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.experiment.Experiment;
-import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.experiment.Replicator;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.Provenance;
@@ -54,34 +53,14 @@ import spoolyard.scenarios.fault.Warning;
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
         })
 final class RunCommand implements Callable<Integer> {
-    private static final int MOST_REPLICATIONS = 1_000_000;
-    private static final int MOST_THREADS = 1024;
-
     private final Console console;
     private final Simulator simulator;
 
     @Mixin
     private ScenarioArgument scenario;
 
-    @Option(
-            names = "--replications",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "Number of replications; more narrow the intervals. Default: ${DEFAULT-VALUE}.")
-    private int replications;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Master seed, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "Replications at once; does not change the results. Default: one for each core.")
-    private Integer threads;
+    @Mixin
+    private ExperimentOptions experiment;
 
     @Option(
             names = "--out",
@@ -94,9 +73,6 @@ final class RunCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Write every event of the first replication to a CSV file.")
     private Path log;
-
-    @Option(names = "--quiet", description = "Print nothing but faults.")
-    private boolean isQuiet;
 
     @Option(names = "--json", description = "Print summary.json in place of the report.")
     private boolean isJson;
@@ -111,15 +87,14 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        require("--replications", replications, MOST_REPLICATIONS);
-        require("--threads", threads(), MOST_THREADS);
+        experiment.check(1);
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()), labourFlags(read.warnings()));
         Provenance provenance = provenance(read.info());
         try (RunLog events = RunLog.begin(log, setting.clock())) {
             warn(read.warnings().size());
-            print(new ReportHeading(provenance, setting, replications).lines(console.ink()));
+            print(new ReportHeading(provenance, setting, experiment.replications()).lines(console.ink()));
             RunReport report = RunReport.of(provenance, setting, simulated(setting, events.log()));
             print(new TextReport(report, console.ink()).body());
             write(report, folder);
@@ -129,17 +104,13 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private List<ReplicationSummary> simulated(Setting setting, EventLog firstLog) {
-        Replicator replicator = simulator.of(setting.plant(), seed, firstLog);
-        Progress progress = isQuiet ? Progress.UNHEARD : ProgressBar.on(console);
-        return new Experiment(replicator, replications, threads()).run(new Summariser(setting), progress);
-    }
-
-    private int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        Replicator replicator = simulator.of(setting.plant(), experiment.seed(), firstLog);
+        return new Experiment(replicator, experiment.replications(), experiment.threads())
+                .run(new Summariser(setting), experiment.progress(console));
     }
 
     private Provenance provenance(ScenarioInfo info) {
-        return new Provenance(Version.number(), scenario.name(), info.contentHash(), info.sets(), seed);
+        return new Provenance(Version.number(), scenario.name(), info.contentHash(), info.sets(), experiment.seed());
     }
 
     private void write(RunReport report, ResultsFolder folder) throws ResultsRefusedException, IOException {
@@ -164,12 +135,18 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void print(List<String> lines) {
-        if (!isQuiet && !isJson) {
+        if (!experiment.isQuiet() && !isJson) {
             lines.forEach(console.out()::println);
         }
     }
 
-    private static List<String> labourFlags(List<Warning> warnings) {
+    /**
+     * What labour law may not allow.
+     *
+     * @param warnings of a scenario
+     * @return a sentence or two each
+     */
+    static List<String> labourFlags(List<Warning> warnings) {
         return warnings.stream()
                 .filter(warning -> warning.kind() == Warning.Kind.LABOUR_LAW)
                 .map(Warning::message)
@@ -177,17 +154,10 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void warn(int warnings) {
-        if (warnings > 0 && !isQuiet) {
+        if (warnings > 0 && !experiment.isQuiet()) {
             console.err()
                     .println(warnings + (warnings == 1 ? " warning" : " warnings")
                             + " about this scenario: spoolyard check " + NewCommand.typed(scenario.path()));
-        }
-    }
-
-    private static void require(String option, int value, int most) throws InputException {
-        if (value < 1 || value > most) {
-            throw new InputException(
-                    option + " = " + value, "Must be a whole number from 1 to " + most + ".", "give such a number");
         }
     }
 }

@@ -20,6 +20,7 @@ import picocli.CommandLine.ScopeType;
             "",
             "Examples:",
             "  spoolyard run scenarios/orrenvale",
+            "  spoolyard compare scenarios/orrenvale scenarios/orrenvale-two-by-twelve",
             "  spoolyard check scenarios/orrenvale",
             "  spoolyard new my-plant",
             "",
@@ -47,8 +48,10 @@ final class SpoolyardCommand {
     static CommandLine line(Console console, Simulator simulator) {
         CommandLine line = new CommandLine(new SpoolyardCommand());
         line.addSubcommand(new RunCommand(console, simulator));
+        line.addSubcommand(new CompareCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
+        line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

@@ -1,17 +1,7 @@
 package spoolyard.analysis.experiment;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletionService;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorCompletionService;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Function;
 import spoolyard.core.record.RunResult;
 
@@ -27,8 +17,7 @@ import spoolyard.core.record.RunResult;
 public final class Experiment {
     private final Replicator replicator;
     private final int replications;
-    private final int threads;
-    private volatile boolean cancelled;
+    private final SideBySide sideBySide;
 
     /**
      * Prepares an experiment.
@@ -45,7 +34,7 @@ public final class Experiment {
         }
         this.replicator = replicator;
         this.replications = replications;
-        this.threads = threads;
+        this.sideBySide = new SideBySide(threads);
     }
 
     /**
@@ -59,74 +48,11 @@ public final class Experiment {
      * @throws ReplicationFailedException if a replication broke off; those not yet begun are not run
      */
     public <S> List<S> run(Function<RunResult, S> summarise, Progress progress) {
-        ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, replications), Experiment::worker);
-        try {
-            CompletionService<S> finished = new ExecutorCompletionService<>(pool);
-            Map<Future<S>, Integer> numbers = new IdentityHashMap<>();
-            for (int i = 0; i < replications; i++) {
-                int replication = i;
-                numbers.put(finished.submit(() -> attempt(replication, summarise)), replication);
-            }
-            return collect(finished, numbers, progress);
-        } finally {
-            cancelled = true;
-            pool.shutdownNow();
-        }
+        return sideBySide.run(replications, number -> summarise.apply(replicator.replicate(number)), progress);
     }
 
     /** Begins no further replication. Those under way run to their end, unheard. */
     public void cancel() {
-        cancelled = true;
-    }
-
-    private <S> S attempt(int replication, Function<RunResult, S> summarise) {
-        if (cancelled) {
-            throw new CancellationException("cancelled before replication " + replication);
-        }
-        return summarise.apply(replicator.replicate(replication));
-    }
-
-    private <S> List<S> collect(CompletionService<S> finished, Map<Future<S>, Integer> numbers, Progress progress) {
-        List<S> summaries = new ArrayList<>(Collections.nCopies(replications, null));
-        progress.reached(0, replications);
-        for (int done = 1; done <= replications; done++) {
-            Future<S> next = next(finished);
-            int replication = numbers.remove(next);
-            summaries.set(replication, summary(next, replication));
-            progress.reached(done, replications);
-        }
-        return Collections.unmodifiableList(summaries);
-    }
-
-    private static <S> Future<S> next(CompletionService<S> finished) {
-        try {
-            return finished.take();
-        } catch (InterruptedException interruption) {
-            throw interrupted();
-        }
-    }
-
-    private static <S> S summary(Future<S> ended, int replication) {
-        try {
-            return ended.get();
-        } catch (InterruptedException interruption) {
-            throw interrupted();
-        } catch (ExecutionException failure) {
-            if (failure.getCause() instanceof CancellationException cancellation) {
-                throw cancellation;
-            }
-            throw new ReplicationFailedException(replication, failure.getCause());
-        }
-    }
-
-    private static CancellationException interrupted() {
-        Thread.currentThread().interrupt();
-        return new CancellationException("interrupted");
-    }
-
-    private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "replications");
-        thread.setDaemon(true);
-        return thread;
+        sideBySide.cancel();
     }
 }

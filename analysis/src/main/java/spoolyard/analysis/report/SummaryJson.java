@@ -1,16 +1,8 @@
 package spoolyard.analysis.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import spoolyard.analysis.experiment.Interval;
@@ -22,9 +14,6 @@ public final class SummaryJson {
     public static final String FORMAT = "spoolyard-results/1";
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .build();
 
     private final RunReport report;
 
@@ -57,10 +46,10 @@ public final class SummaryJson {
         root.set("crew_busy_pct", crew());
         root.set("bottleneck", bottleneck());
         stocks().ifPresent(stocks -> root.set("stocks", stocks));
-        new EconomyJson(report, SummaryJson::interval).addTo(root);
+        new EconomyJson(report, JsonText::interval).addTo(root);
         ArrayNode names = root.putArray("files");
         files.forEach(names::add);
-        return written(root);
+        return JsonText.written(root);
     }
 
     private ObjectNode scenario() {
@@ -83,17 +72,19 @@ public final class SummaryJson {
                         .toOffsetDateTime()
                         .toString());
         node.put("zone", clock.start().getZone().getId());
-        node.set("horizon_h", number(Ticks.toHours(report.setting().plant().horizonTicks())));
+        node.set(
+                "horizon_h",
+                JsonText.number(Ticks.toHours(report.setting().plant().horizonTicks())));
         node.put("master_seed", report.provenance().masterSeed());
         node.put("replications", report.replications());
-        node.set("confidence_level", number(Interval.USUAL_LEVEL));
+        node.set("confidence_level", JsonText.number(Interval.USUAL_LEVEL));
         return node;
     }
 
     private ObjectNode spoolsPerShift() {
         ObjectNode node = NODES.objectNode();
         node.put("full_shifts", FullShifts.of(report.setting().plant()).size());
-        node.set("all", interval(report.plant(PlantSheet.SPOOLS_PER_SHIFT)));
+        node.set("all", JsonText.interval(report.plant(PlantSheet.SPOOLS_PER_SHIFT)));
         node.set("by_shift", byFirstKey(ShiftSheets.SHIFT_NAMES, ShiftSheets.SPOOLS_PER_SHIFT));
         node.set("by_line", byFirstKey(LineSheets.LINES, LineSheets.SPOOLS_PER_SHIFT));
         return node;
@@ -113,7 +104,7 @@ public final class SummaryJson {
         ObjectNode node = NODES.objectNode();
         Estimates crew = report.table(CrewSheet.SHEET);
         for (List<String> key : crew.keys()) {
-            node.withObjectProperty(key.get(0)).set(key.get(1), interval(crew.at(key, CrewSheet.BUSY)));
+            node.withObjectProperty(key.get(0)).set(key.get(1), JsonText.interval(crew.at(key, CrewSheet.BUSY)));
         }
         return node;
     }
@@ -124,8 +115,8 @@ public final class SummaryJson {
             ObjectNode each = node.addObject();
             each.put("kind", candidate.kind());
             each.put("station", candidate.station());
-            each.set("mean_active_min", interval(candidate.meanActiveMin()));
-            each.set("bottleneck_pct_of_replications", interval(candidate.longestPercent()));
+            each.set("mean_active_min", JsonText.interval(candidate.meanActiveMin()));
+            each.set("bottleneck_pct_of_replications", JsonText.interval(candidate.longestPercent()));
         }
         return node;
     }
@@ -133,35 +124,13 @@ public final class SummaryJson {
     private ObjectNode byFirstKey(Sheet<?> sheet, Column<?> column) {
         ObjectNode node = NODES.objectNode();
         Estimates table = report.table(sheet);
-        table.keys().forEach(key -> node.set(key.get(0), interval(table.at(key, column))));
+        table.keys().forEach(key -> node.set(key.get(0), JsonText.interval(table.at(key, column))));
         return node;
     }
 
     private static ObjectNode row(Estimates table, List<String> key) {
         ObjectNode node = NODES.objectNode();
-        table.sheet().columns().forEach(column -> node.set(column.name(), interval(table.at(key, column))));
+        table.sheet().columns().forEach(column -> node.set(column.name(), JsonText.interval(table.at(key, column))));
         return node;
-    }
-
-    private static ObjectNode interval(Interval interval) {
-        ObjectNode node = NODES.objectNode();
-        node.set("mean", number(interval.mean()));
-        node.set("half_width", number(interval.halfWidth().orElse(Double.NaN)));
-        return node;
-    }
-
-    private static JsonNode number(double value) {
-        return Figures.exact(value).<JsonNode>map(NODES::numberNode).orElse(NODES.nullNode());
-    }
-
-    private static String written(ObjectNode root) {
-        DefaultIndenter twoSpaces = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(twoSpaces).withArrayIndenter(twoSpaces);
-        try {
-            return MAPPER.writer(printer).writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
     }
 }

@@ -20,7 +20,7 @@ final class SpoolyardCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check", "gauge", "new", "completion"})
+    @ValueSource(strings = {"run", "compare", "check", "gauge", "new", "completion"})
     void hasHelpWithExamplesForEachCommand(String command) {
         Called called = Called.with(command, "--help");
 

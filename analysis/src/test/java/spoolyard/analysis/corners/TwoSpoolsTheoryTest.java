@@ -15,6 +15,7 @@ import spoolyard.core.account.LineEnergy;
 import spoolyard.core.account.LostContribution;
 import spoolyard.core.plant.Economy;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Prices;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineUse.MaterialUse;
 import spoolyard.core.record.RunResult;
@@ -128,5 +129,31 @@ final class TwoSpoolsTheoryTest {
 
         assertThat(unasked.plant().economy()).isEqualTo(Economy.NONE);
         assertThat(unasked.run()).isEqualTo(run);
+    }
+
+    /**
+     * Both spools are defective and a sample of a lot of two is the lot: the lab grinds them, and the order is content.
+     * Nothing is packed, which saves 2; 2 kg more are clean scrap at 0.25; 2 kg less are sold, of 27 possible.
+     */
+    @Test
+    void soldSpoolsAreThoseThatTheLabLets() {
+        Corner refused = Corner.of("two-spools")
+                .with("/orders/accept_shortfall", "100 %")
+                .with(
+                        "/lab",
+                        "{lot: {spools: 2}, quarantine: 10 spools, defective: {spools: 100 %},"
+                                + " sampling: {level: II, aql: 0.65 %}}");
+        RunResult ground = refused.run();
+        Prices prices = refused.plant().economy().prices().orElseThrow();
+
+        CostAccount account = CostAccount.of(prices, Optional.of(energy), ground);
+        List<LostContribution> lost = LostContribution.of(
+                prices.contributionPerKg().orElseThrow(), refused.plant().book(), ground);
+
+        assertThat(account.goodSpools()).isZero();
+        assertThat(account.byPart().get(CostPart.PACK_OUT)).isZero();
+        assertThat(account.byPart().get(CostPart.CREDIT)).isCloseTo(-1.8, within(EXACT));
+        assertThat(account.total()).isCloseTo(93.359 - 2 - 0.5, within(EXACT));
+        assertThat(lost.get(0).lostKg()).isCloseTo(27, within(EXACT));
     }
 }

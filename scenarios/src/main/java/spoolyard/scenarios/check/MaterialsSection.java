@@ -75,7 +75,7 @@ final class MaterialsSection {
 
         StockKind(StockAmount amount) {
             this.amount = amount;
-            this.mapping = new MappingKind<>("stock", this::item);
+            this.mapping = new MappingKind<>(amount.prefix() + "stock", this::item);
         }
 
         @Override
@@ -89,8 +89,8 @@ final class MaterialsSection {
         }
 
         private StockItem item(MappingReader r) {
-            Kind<Delivery> delivery = new MappingKind<>("delivery", this::delivery);
-            Kind<Reorder> reorder = new MappingKind<>("reorder", this::reorder);
+            Kind<Delivery> delivery = new MappingKind<>(amount.prefix() + "delivery", this::delivery);
+            Kind<Reorder> reorder = new MappingKind<>(amount.prefix() + "reorder", this::reorder);
             List<Delivery> deliveries =
                     r.optional("deliveries", new NamedKind<>(name -> delivery), Map.of()).values().stream()
                             .sorted(Comparator.comparingLong(Delivery::tick))

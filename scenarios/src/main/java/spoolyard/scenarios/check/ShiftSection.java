@@ -44,12 +44,16 @@ final class ShiftSection {
     }
 
     private ShiftPlan plan(MappingReader r) {
+        r.optional("every_shift", new AnyMappingKind());
+        boolean isMade = new SystemKeys(r).areSound();
         int cycleDays = r.optional("cycle", Span.days(366), 7);
         LocalDate monday = clock.firstDate().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         Cycle cycle = new Cycle(cycleDays, r.optional("cycle_start", Times.date(), monday));
         DayRuleKind days = new DayRuleKind(cycleDays);
-        Map<String, ShiftPlan.PatternShift> shifts = r.required(
-                "pattern", new NamedKind<>(name -> new MappingKind<>("shift", s -> patternShift(name, s, days))));
+        Kind<Map<String, ShiftPlan.PatternShift>> all =
+                new NamedKind<>(name -> new MappingKind<>("shift", s -> patternShift(name, s, days)));
+        Map<String, ShiftPlan.PatternShift> shifts =
+                isMade ? r.required("pattern", all) : r.optional("pattern", all, Map.of());
         return new ShiftPlan(
                 cycle,
                 List.copyOf(shifts.values()),

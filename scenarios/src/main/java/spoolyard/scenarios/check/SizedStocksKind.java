@@ -28,23 +28,30 @@ record SizedStocksKind(Kind<StockItem> stock) implements Kind<List<StockItem>> {
         byName.forEach((name, item) -> {
             Optional<Double> spoolKg = sizeOf(name);
             Node value = Trees.at(node, name);
-            if (spoolKg.isEmpty() && !name.equals(ALL)) {
+            boolean isKnown = spoolKg.isPresent() || name.equals(ALL);
+            if (!isKnown) {
                 reading.fault(
                         FaultKind.UNKNOWN_NAME,
                         value,
                         "The name must be the net mass of a spool with its unit, or all.",
                         "write for example 1 kg");
             }
-            if (stocks.stream().anyMatch(other -> other.spoolKg().equals(spoolKg))) {
+            if (isKnown && stocks.stream().anyMatch(other -> other.spoolKg().equals(spoolKg))) {
                 reading.fault(
                         FaultKind.CONTRADICTION,
                         value,
                         "Must stand once for each spool size.",
                         "delete one, or add them up");
             }
-            stocks.add(new StockItem(item.kind(), name, spoolKg, item.opening(), item.deliveries(), item.reorder()));
+            if (isKnown) {
+                stocks.add(named(item, name, spoolKg));
+            }
         });
         return stocks;
+    }
+
+    private static StockItem named(StockItem item, String name, Optional<Double> spoolKg) {
+        return new StockItem(item.kind(), name, spoolKg, item.opening(), item.deliveries(), item.reorder());
     }
 
     private static Optional<Double> sizeOf(String name) {

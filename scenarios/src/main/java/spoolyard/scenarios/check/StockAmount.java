@@ -12,26 +12,29 @@ import spoolyard.scenarios.read.Node;
  * In what an article in store is counted. Immutable.
  *
  * @param kind the sort of article
+ * @param prefix begins the names of its types in the schema
  * @param any an amount, 0 allowed
  * @param some an amount above 0
  */
-record StockAmount(StockItem.Kind kind, Kind<Double> any, Kind<Double> some) {
+record StockAmount(StockItem.Kind kind, String prefix, Kind<Double> any, Kind<Double> some) {
     static final StockAmount RESIN = ofMass(StockItem.Kind.RESIN);
     static final StockAmount CONCENTRATE = ofMass(StockItem.Kind.CONCENTRATE);
-    static final StockAmount SPOOLS = ofPieces(StockItem.Kind.SPOOLS, Dimension.SPOOLS);
-    static final StockAmount CARTONS = ofPieces(StockItem.Kind.CARTONS, Dimension.CARTONS);
+    static final StockAmount SPOOLS = ofPieces(StockItem.Kind.SPOOLS, "spool_", Dimension.SPOOLS);
+    static final StockAmount CARTONS = ofPieces(StockItem.Kind.CARTONS, "carton_", Dimension.CARTONS);
 
     private static StockAmount ofMass(StockItem.Kind kind) {
         return new StockAmount(
                 kind,
+                "",
                 QuantityKind.from(Dimension.MASS, "0 kg", "100000 t"),
                 QuantityKind.above(Dimension.MASS, "0 kg", "100000 t"));
     }
 
-    private static StockAmount ofPieces(StockItem.Kind kind, Dimension dimension) {
+    private static StockAmount ofPieces(StockItem.Kind kind, String prefix, Dimension dimension) {
         String most = "100000000 " + kind.unit();
         return new StockAmount(
                 kind,
+                prefix,
                 new Pieces(QuantityKind.from(dimension, "0 " + kind.unit(), most), kind.unit()),
                 new Pieces(QuantityKind.from(dimension, "1 " + kind.unit(), most), kind.unit()));
     }

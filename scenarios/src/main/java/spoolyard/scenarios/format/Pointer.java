@@ -36,6 +36,17 @@ public record Pointer(List<String> tokens) {
     }
 
     /**
+     * Whether a setting is about a value or what is in it.
+     *
+     * @param set pointer, equals sign and value
+     * @param pointer the value's pointer
+     * @return false if it is about something else
+     */
+    static boolean isIn(String set, String pointer) {
+        return set.startsWith(pointer + "/") || set.startsWith(pointer + "=");
+    }
+
+    /**
      * Whether it points at the whole document.
      *
      * @return true if there are no tokens

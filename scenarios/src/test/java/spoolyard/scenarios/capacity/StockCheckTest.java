@@ -14,7 +14,8 @@ import spoolyard.scenarios.fault.Warning;
  */
 final class StockCheckTest {
     private static List<Warning> warnings(String materials) throws Exception {
-        return ScenarioReader.read(Path.of("two-lines"), List.of("/materials=" + materials)).warnings();
+        return ScenarioReader.read(Path.of("two-lines"), List.of("/materials=" + materials))
+                .warnings();
     }
 
     @Test

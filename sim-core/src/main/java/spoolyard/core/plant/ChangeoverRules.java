@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What a line does between two orders. Immutable.
  *
- * @param measured purge from the plant's own changeovers; an entry always wins over the formula
- * @param formula shade-class formula for pairs with no entry; its {@code classSteps} are empty if the plant has none
+ * @param measured purge from the plant's own changeovers; an entry always wins
+ * @param unmeasured rule for pairs with no entry; a formula with no {@code classSteps} if the plant has none
  * @param colourSteps steps of a colour change before the purge, in order
  * @param polymerSteps steps of a polymer change before the purge, in order
  * @param diameterSteps steps of a diameter change, in order
@@ -17,7 +17,7 @@ import java.util.List;
  */
 public record ChangeoverRules(
         List<MeasuredPurge> measured,
-        PurgeFormula formula,
+        PurgeRule unmeasured,
         List<SetUpStep> colourSteps,
         List<SetUpStep> polymerSteps,
         List<SetUpStep> diameterSteps,

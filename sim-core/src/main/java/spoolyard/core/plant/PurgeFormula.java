@@ -22,7 +22,8 @@ public record PurgeFormula(
         double farColourDeltaE,
         double farColourDivisor,
         List<ColourFactor> toColourFactors,
-        List<ColourFactor> fromColourFactors) {
+        List<ColourFactor> fromColourFactors)
+        implements PurgeRule {
     /** Copies the lists. */
     public PurgeFormula {
         classSteps = List.copyOf(classSteps);

@@ -7,10 +7,9 @@ import java.util.OptionalDouble;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
-import spoolyard.core.plant.PurgeFormula;
 
 /**
- * Purge of every changeover: the measured entry if there is one, else the shade-class formula. Immutable.
+ * Purge of every changeover: the measured entry if there is one, else the shade-class formula or the estimate. Immutable.
  *
  * <p>Of several measured entries the most specific wins: line and polymer named, then line, then polymer, then neither.
  */
@@ -18,7 +17,7 @@ public final class PurgeTable {
     private static final String ANY = "*";
 
     private final Map<String, Double> measuredKg;
-    private final PurgeFormula formula;
+    private final UnmeasuredPurge unmeasured;
 
     /**
      * Takes the rules of a plant.
@@ -31,7 +30,7 @@ public final class PurgeTable {
             entries.put(key(entry.line(), entry.polymer(), entry.fromColour(), entry.toColour()), entry.purgeKg());
         }
         measuredKg = Collections.unmodifiableMap(entries);
-        formula = rules.formula();
+        unmeasured = UnmeasuredPurge.of(rules.unmeasured());
     }
 
     private static String key(String line, String polymer, String from, String to) {
@@ -45,7 +44,7 @@ public final class PurgeTable {
      * @param line the line
      * @param from product before
      * @param to product after
-     * @return kg; 0 for the same polymer and colour; empty if there is neither an entry nor a formula for the pair
+     * @return kg; 0 for the same polymer and colour; empty if neither an entry nor the rule tells of the pair
      */
     public OptionalDouble purgeKg(Line line, Product from, Product to) {
         String fromColour = from.colour().code();
@@ -62,33 +61,6 @@ public final class PurgeTable {
                 return OptionalDouble.of(kg);
             }
         }
-        return byFormula(line, from, to);
-    }
-
-    private OptionalDouble byFormula(Line line, Product from, Product to) {
-        int step = to.colour().shadeClass() - from.colour().shadeClass();
-        for (PurgeFormula.ClassStep entry : formula.classSteps()) {
-            if (step >= entry.minStep() && step <= entry.maxStep()) {
-                return OptionalDouble.of(washoutKg(line.holdUpKg(), entry, from, to));
-            }
-        }
-        return OptionalDouble.empty();
-    }
-
-    private double washoutKg(double holdUpKg, PurgeFormula.ClassStep entry, Product from, Product to) {
-        double residual = entry.residual();
-        boolean sameClass = from.colour().shadeClass() == to.colour().shadeClass();
-        if (sameClass && from.colour().deltaE76(to.colour()) > formula.farColourDeltaE()) {
-            residual /= formula.farColourDivisor();
-        }
-        double factor = entry.deadZoneFactor();
-        for (PurgeFormula.ColourFactor colour : formula.toColourFactors()) {
-            factor *= colour.colour().equals(to.colour().code()) ? colour.factor() : 1;
-        }
-        for (PurgeFormula.ColourFactor colour : formula.fromColourFactors()) {
-            factor *= colour.colour().equals(from.colour().code()) ? colour.factor() : 1;
-        }
-        double plug = formula.plugShare();
-        return holdUpKg * factor * (plug + (1 - plug) * Math.log(1 / residual));
+        return unmeasured.purgeKg(line, from, to);
     }
 }

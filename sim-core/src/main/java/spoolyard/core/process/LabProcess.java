@@ -119,6 +119,7 @@ final class LabProcess {
         ledger.holdS += holdS;
         ledger.longestHoldS = Math.max(ledger.longestHoldS, holdS);
         boolean isAccepted = lab.sampling().isEmpty() || passes(lot, ledger);
+        refusals.rejectFlagged(lot);
         if (world.log().isOn()) {
             world.tell(
                     "lab",

@@ -42,6 +42,7 @@ final class LineLedger {
         goodSpools--;
         goodKg -= kg;
         scrap(cause, kg);
+        gauge.flaggedRejectedSpools += cause == ScrapCause.FLAGGED_SPOOL ? 1 : 0;
     }
 
     void swapWaited(long ticks) {

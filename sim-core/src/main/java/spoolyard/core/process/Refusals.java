@@ -47,13 +47,21 @@ final class Refusals {
             toRespooling.move(lot.spools());
         } else {
             ledger.ground += spools;
-            lot.spools().forEach(this::grind);
+            lot.spools().forEach(spool -> grind(spool, ScrapCause.REFUSED_BY_LAB));
         }
     }
 
-    private void grind(Spool spool) {
+    /** Grinds the spools of a lot that the gauge flagged and the lab rejects, whatever becomes of the others. */
+    void rejectFlagged(Lot lot) {
+        List<Spool> rejected =
+                lot.spools().stream().filter(spool -> spool.condemned).toList();
+        lot.spools().removeAll(rejected);
+        rejected.forEach(spool -> grind(spool, ScrapCause.FLAGGED_SPOOL));
+    }
+
+    private void grind(Spool spool, ScrapCause cause) {
         quarantine.take(spool);
-        losses.lose(spool, ScrapCause.REFUSED_BY_LAB);
+        losses.lose(spool, cause);
         quarantine.grant();
     }
 

@@ -27,6 +27,8 @@ final class Spool {
     Optional<Lot> lot = Optional.empty();
     /** Whether it has a defect that only the lab can see. */
     boolean defective;
+    /** Whether it was flagged by the gauge and the lab will reject it. */
+    boolean condemned;
     /** When it began to stand in moist air. */
     long exposedTick;
     /** Its number among those that came to the rack where it now is. */

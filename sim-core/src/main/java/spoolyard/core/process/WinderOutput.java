@@ -35,7 +35,9 @@ final class WinderOutput {
         double risk = isFirstAfterThreadUp ? line.defectProbabilityAfterThreadUp() : line.defectProbability();
         boolean isWellWound = defects.next() >= risk;
         SpoolGrade byGauge = isBlemished ? blemished() : SpoolGrade.GOOD;
-        SpoolGrade grade = isWellWound ? byGauge : SpoolGrade.WINDING_DEFECT;
+        boolean isForLab = luck.isPresent() && byGauge == SpoolGrade.FLAG_REJECTED;
+        SpoolGrade unlessIllWound = isForLab ? SpoolGrade.GOOD : byGauge;
+        SpoolGrade grade = isWellWound ? unlessIllWound : SpoolGrade.WINDING_DEFECT;
         if (grade == SpoolGrade.GOOD) {
             order.spoolFilled();
         }
@@ -43,6 +45,7 @@ final class WinderOutput {
         Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
         if (grade == SpoolGrade.GOOD) {
             spool.campaign = campaign();
+            spool.condemned = isForLab;
         }
         return spool;
     }

@@ -81,7 +81,7 @@ class AccountProperties {
                         new MeasuredPurge("*", "*", "BLK", "WHT", 4),
                         new MeasuredPurge("*", "*", "WHT", "WHT", 0),
                         new MeasuredPurge("*", "*", "BLK", "BLK", 1)),
-                rules.formula(),
+                rules.unmeasured(),
                 rules.colourSteps(),
                 rules.polymerSteps(),
                 rules.diameterSteps(),

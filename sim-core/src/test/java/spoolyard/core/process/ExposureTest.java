@@ -140,4 +140,26 @@ class ExposureTest {
                 .containsExactly("PA");
         assertThat(of(result, "PA").beyond()).isZero();
     }
+
+    @Test
+    void aClockWithoutLimitsChangesNothing() {
+        for (int seed = 1; seed <= 20; seed++) {
+            PlantSketch without = RandomPlants.of(seed);
+            without.quality = new QualityRules(without.quality.lab(), Optional.empty());
+            without.limitExposure(Double.POSITIVE_INFINITY);
+            PlantSketch with = RandomPlants.of(seed);
+            with.limitExposure(Double.POSITIVE_INFINITY);
+            Exposure clock = new Exposure(Exposure.Beyond.SCRAP, Exposure.Order.FIRST_COME, Exposure.Oven.NONE);
+            with.quality = new QualityRules(without.quality.lab(), Optional.of(clock));
+
+            RunResult before = new PlantRun(without.plant(), 5, 0, EventLog.SILENT).run();
+            RunResult after = new PlantRun(with.plant(), 5, 0, EventLog.SILENT).run();
+
+            assertThat(after.lines()).isEqualTo(before.lines());
+            assertThat(after.orders()).isEqualTo(before.orders());
+            assertThat(after.crew()).isEqualTo(before.crew());
+            assertThat(after.finishing()).isEqualTo(before.finishing());
+            assertThat(after.flow()).isEqualTo(before.flow());
+        }
+    }
 }

@@ -11,6 +11,7 @@ import spoolyard.core.engine.Engine;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
@@ -23,6 +24,7 @@ import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
+import spoolyard.core.record.LineResult;
 import spoolyard.core.record.QualityResult.LotResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.RunResult.OrderResult;
@@ -196,6 +198,37 @@ class LabTest {
         assertThat(result.flow().made()).isEqualTo(10);
         assertThat(order.shortSpools()).isEqualTo(10);
         assertThat(order.packedTick()).isLessThan(PlantSketch.ticks(2100));
+    }
+
+    @Test
+    void theLabRejectsWhatTheGaugeFlaggedAndTheOrderMakesItAgain() {
+        PlantSketch sketch = new PlantSketch();
+        sketch.hours = 3;
+        sketch.stations.add(packing(1000));
+        sketch.order("SO-1", PlantSketch.WHITE_PLA, 10);
+        sketch.gauge = Optional.of(new Gauge(
+                List.of(Gauge.Excursions.ofAll(new Law.Fixed(500), new Law.Fixed(10))),
+                new Gauge.Policy.Flag(1),
+                Optional.empty()));
+
+        RunResult result = run(sketch, lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
+
+        // In running time, spool n is made from 200 (n - 1) to 200 n s, and 500, 1010, 1520, 2030, 2540, 3050 s fall on
+        // spools 3, 6, 8, 11, 13 and 16. Spool 10 is off the winder at 2050 s, its lot judged at 2650 s without 3, 6
+        // and
+        // 8. Three more are off at 3300 s, and 11 and 13 are rejected at 3900 s. 14 and 15 are off at 4350 s, released
+        // at
+        // 4950 s and packed in a second each.
+        OrderResult order = result.orders().get(0);
+        assertThat(order.lostSpools()).isEqualTo(5);
+        assertThat(order.packedSpools()).isEqualTo(10);
+        assertThat(order.packedTick()).isEqualTo(PlantSketch.ticks(4952));
+        assertThat(lots(result).judged()).isEqualTo(3);
+        LineResult line = result.lines().get(0);
+        assertThat(line.gauge().flaggedSpools()).isEqualTo(5);
+        assertThat(line.gauge().flaggedRejectedSpools()).isEqualTo(5);
+        assertThat(line.goodSpools()).isEqualTo(10);
+        assertThat(line.scrapKg().get(ScrapCause.FLAGGED_SPOOL)).isCloseTo(5, within(1e-6));
     }
 
     @Test

@@ -214,7 +214,7 @@ final class RandomPlants {
         ChangeoverRules rules = sketch.changeovers;
         sketch.changeovers = new ChangeoverRules(
                 rules.measured(),
-                rules.formula(),
+                rules.unmeasured(),
                 List.of(new ChangeoverRules.SetUpStep("feeder", new Law.Fixed(300), FITTER)),
                 List.of(),
                 List.of(),

@@ -1,0 +1,2 @@
+/** Colour by numbers: L*a*b*, differences, reflectance, mixing and the screen; imports nothing of ours. */
+package spoolyard.core.colour;
