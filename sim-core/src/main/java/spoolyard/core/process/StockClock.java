@@ -55,8 +55,9 @@ final class StockClock {
         return last == 0 ? levelNow : area / Ticks.toSeconds(last);
     }
 
+    /** The lowest level; what is but a rounding of the clock is nothing. */
     double lowest() {
-        return lowest;
+        return Math.abs(lowest) < Stock.SLACK ? 0 : lowest;
     }
 
     double outS() {
