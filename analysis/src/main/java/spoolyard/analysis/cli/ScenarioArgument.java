@@ -34,6 +34,19 @@ final class ScenarioArgument {
     }
 
     /**
+     * Reads it with further values set over all others.
+     *
+     * @param more each as {@code pointer=value}
+     * @return the scenario
+     * @throws ScenarioException with all faults, if there are any
+     */
+    Scenario readWith(List<String> more) throws ScenarioException {
+        List<String> all = new ArrayList<>(settings);
+        all.addAll(more);
+        return ScenarioReader.read(path, all);
+    }
+
+    /**
      * As it was given.
      *
      * @return folder or file

@@ -51,6 +51,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new CompareCommand(console, simulator));
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
+        line.addSubcommand(new BufferCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));

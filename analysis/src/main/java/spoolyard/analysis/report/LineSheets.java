@@ -53,6 +53,7 @@ final class LineSheets {
                     overflow("no_crew", OverflowCause.NO_CREW),
                     overflow("swap_too_slow", OverflowCause.SWAP_TOO_SLOW),
                     overflow("rack_full", OverflowCause.RACK_FULL),
+                    overflow("level_carried_over", OverflowCause.CARRIED_OVER),
                     amount("overflow_m", LineSheets::overflowM),
                     amount("slowed_loss_kg", LineResult::slowedLossKg),
                     amount("blocked_strand_h", line -> line.blockedS() / 3600),

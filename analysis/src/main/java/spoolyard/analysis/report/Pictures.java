@@ -30,6 +30,7 @@ public final class Pictures {
                     png(isReadableByTime ? new ShiftChart(report).chart() : new ShiftNameChart(report).chart()));
         }
         pictures.put("scrap-by-cause.png", png(new ScrapChart(report).chart()));
+        pictures.put("losses.png", png(new LossChart(report).chart()));
         pictures.put("time-by-state.png", png(new StateChart(report).chart()));
         return pictures;
     }

@@ -51,6 +51,7 @@ final class PlantSheet {
     static final Column<Whole> NO_CREW = overflow("no_crew", OverflowCause.NO_CREW);
     static final Column<Whole> TOO_SLOW = overflow("swap_too_slow", OverflowCause.SWAP_TOO_SLOW);
     static final Column<Whole> RACK_FULL = overflow("rack_full", OverflowCause.RACK_FULL);
+    static final Column<Whole> CARRIED_OVER = overflow("level_carried_over", OverflowCause.CARRIED_OVER);
     static final Column<Whole> OVERFLOW_M = Column.amount("overflow_m", sum(LineSheets::overflowM));
     static final Column<Whole> LATE = Column.amount("orders_late", whole -> Promise.lateOrders(whole.promises()));
     static final Column<Whole> LATE_SPOOL_DAYS =
@@ -114,7 +115,7 @@ final class PlantSheet {
                             List.of(EXCURSIONS, CUT_SHORT, B_GRADE, B_GRADE_KG, FLAGGED),
                             List.of(OEE, AVAILABILITY, EFFECTIVENESS, QUALITY),
                             LOSSES,
-                            List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, OVERFLOW_M),
+                            List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, CARRIED_OVER, OVERFLOW_M),
                             List.of(LATE, LATE_SPOOL_DAYS, ON_TIME, ORDERS_PACKED, PACKED, WAITING, SURPLUS),
                             List.of(LOTS, REFUSED, HOLD, PASSED_DEFECTIVE, BEYOND, REDRIED, LOST, SHORT),
                             List.of(INBOUND, TURNED_AWAY, STOOD_FOR_STORE, CARTONS, PALLETS, TO_PACKED, IN_SYSTEM))

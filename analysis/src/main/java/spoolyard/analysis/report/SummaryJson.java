@@ -42,6 +42,7 @@ public final class SummaryJson {
         root.set("good_spools_per_shift", spoolsPerShift());
         root.set("plant", row(report.table(PlantSheet.SHEET), PlantSheet.ROW));
         root.set("scrap_pct_of_fed_by_cause", byFirstKey(LineSheets.SCRAP_CAUSES, LineSheets.CAUSE_PCT));
+        root.set("losses_spools", losses());
         root.set("oee_pct_by_line", byFirstKey(LineSheets.LINES, LineSheets.OEE));
         root.set("crew_busy_pct", crew());
         root.set("bottleneck", bottleneck());
@@ -115,8 +116,21 @@ public final class SummaryJson {
             ObjectNode each = node.addObject();
             each.put("kind", candidate.kind());
             each.put("station", candidate.station());
+            each.set("bottleneck_pct_of_time", JsonText.interval(candidate.sharePct()));
+            each.set("sole_bottleneck_pct_of_time", JsonText.interval(candidate.solePct()));
+            each.set("first_pct_of_replications", JsonText.interval(candidate.firstPct()));
             each.set("mean_active_min", JsonText.interval(candidate.meanActiveMin()));
-            each.set("bottleneck_pct_of_replications", JsonText.interval(candidate.longestPercent()));
+        }
+        return node;
+    }
+
+    private ObjectNode losses() {
+        ObjectNode node = NODES.objectNode();
+        Estimates table = report.table(LossSheet.SHEET);
+        for (List<String> key : table.keys()) {
+            if (key.get(0).equals(LossSheet.ALL)) {
+                node.set(key.get(1), JsonText.interval(table.at(key, LossSheet.SPOOLS)));
+            }
         }
         return node;
     }

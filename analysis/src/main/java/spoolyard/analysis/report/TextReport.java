@@ -1,11 +1,8 @@
 package spoolyard.analysis.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import spoolyard.core.plant.QualityRules;
 
 /**
@@ -22,9 +19,8 @@ public final class TextReport {
     private static final int HEADING = 3;
     private static final int INDENT = 13;
     private static final int LONGEST_NAME = 12;
-    private static final String METHOD = "mean active period, Roser et al. 2001";
+    private static final String METHOD = "Roser et al. 2002";
     private static final int MOST_CANDIDATES = 3;
-    private static final double WORTH_SHOWING_PCT = 0.05;
 
     private final RunReport report;
     private final Ink ink;
@@ -64,12 +60,13 @@ public final class TextReport {
         lines.addAll(spools());
         lines.addAll(new ScrapList(report, ink).lines());
         excursions().ifPresent(lines::add);
-        lines.addAll(effectiveness());
+        lines.add(effectiveness());
+        lines.addAll(new LossList(report, ink).lines());
         lines.add(orders());
-        lines.add(overflows());
+        lines.addAll(overflows());
         quality().ifPresent(lines::add);
         new StockLine(report, ink).line().ifPresent(lines::add);
-        lines.addAll(bottleneck());
+        lines.add(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");
         lines.addAll(tables(MOST_LINES - HEADING - lines.size()));
@@ -106,38 +103,23 @@ public final class TextReport {
         return cell.text(report.plant(PlantSheet.SPOOLS), 0) + " in the whole run";
     }
 
-    private List<String> effectiveness() {
+    private String effectiveness() {
         String factors = cell.text(report.plant(PlantSheet.OEE), 1) + " %";
-        List<String> lines = new ArrayList<>();
-        lines.add(headed(
+        return headed(
                 "OEE",
                 ink.strong(factors) + " = availability " + cell.mean(report.plant(PlantSheet.AVAILABILITY), 1)
                         + " x effectiveness " + cell.mean(report.plant(PlantSheet.EFFECTIVENESS), 1)
-                        + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1) + "; time lost, %:"));
-        lines.addAll(losses());
-        return lines;
+                        + " x quality " + cell.mean(report.plant(PlantSheet.QUALITY), 1));
     }
 
-    /** What the availability lacks to 100 %, the largest loss first. */
-    private List<String> losses() {
-        ThreeToALine losses = new ThreeToALine(INDENT);
-        StateGroup.LOSSES.stream()
-                .map(group ->
-                        Map.entry(group.label(), report.plant(PlantSheet.LOSSES.get(StateGroup.LOSSES.indexOf(group)))))
-                .filter(loss -> loss.getValue().mean() >= WORTH_SHOWING_PCT)
-                .sorted(Comparator.comparingDouble(loss -> -loss.getValue().mean()))
-                .forEach(loss -> losses.add(loss.getKey(), cell.mean(loss.getValue(), 1)));
-        return losses.lines();
-    }
-
-    private String overflows() {
+    private List<String> overflows() {
         String causes = "no crew " + cell.mean(report.plant(PlantSheet.NO_CREW), 2)
                 + ", swap too slow " + cell.mean(report.plant(PlantSheet.TOO_SLOW), 2)
+                + ", level carried over " + cell.mean(report.plant(PlantSheet.CARRIED_OVER), 2)
                 + ", rack full " + cell.mean(report.plant(PlantSheet.RACK_FULL), 2);
-        return headed(
-                "Overflow",
-                ink.strong(cell.text(report.plant(PlantSheet.OVERFLOW), 2) + " %") + " of "
-                        + cell.mean(report.plant(PlantSheet.SWAPS), 0) + " spool swaps: " + causes);
+        String share = ink.strong(cell.text(report.plant(PlantSheet.OVERFLOW), 2) + " %") + " of "
+                + cell.mean(report.plant(PlantSheet.SWAPS), 0) + " spool swaps:";
+        return List.of(headed("Overflow", share), " ".repeat(INDENT) + causes);
     }
 
     private String orders() {
@@ -180,28 +162,24 @@ public final class TextReport {
         return Optional.of(headed("Gauge", found));
     }
 
-    private List<String> bottleneck() {
+    private String bottleneck() {
         List<Candidate> ranked = Candidate.ranked(report);
         if (ranked.isEmpty()) {
-            return List.of(headed("Bottleneck", "none: nothing was ever active"));
+            return headed("Bottleneck", "none: nothing was ever active");
         }
-        String next = ranked.stream()
-                .skip(1)
-                .limit(MOST_CANDIDATES - 1L)
-                .map(candidate -> name(candidate) + " " + candidate.shownMean(cell))
-                .collect(Collectors.joining(", "));
         Candidate first = ranked.get(0);
-        return List.of(
-                headed(
-                        "Bottleneck",
-                        ink.strong(name(first)) + ", active for " + first.shownDuration(cell)
-                                + " at a stretch, the longest in " + cell.mean(first.longestPercent(), 0)
-                                + " % of runs"),
-                headed("", ink.faint((next.isEmpty() ? "" : "next " + next + "; ") + METHOD)));
+        String told = cell.text(first.sharePct(), 0) + " % of the time, alone " + cell.mean(first.solePct(), 0) + " %";
+        String rest = "";
+        int room = MOST_COLUMNS - INDENT - name(first).length() - told.length() - METHOD.length() - 4;
+        for (Candidate next : ranked.subList(1, Math.min(MOST_CANDIDATES, ranked.size()))) {
+            String more = (rest.isEmpty() ? "; next " : ", ") + name(next) + " " + cell.mean(next.sharePct(), 0) + " %";
+            rest += rest.length() + more.length() <= room ? more : "";
+        }
+        return headed("Bottleneck", ink.strong(name(first)) + ", " + told + rest + "; " + ink.faint(METHOD));
     }
 
     private static String name(Candidate candidate) {
-        return Cell.clipped(candidate.station(), LONGEST_NAME);
+        return Cell.clipped(candidate.name(), LONGEST_NAME);
     }
 
     private String headed(String heading, String text) {

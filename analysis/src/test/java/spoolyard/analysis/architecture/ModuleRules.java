@@ -19,6 +19,7 @@ final class ModuleRules {
     private static final String SCENARIOS = "spoolyard.scenarios..";
     private static final String ANALYSIS = "spoolyard.analysis..";
     private static final String EXPERIMENT = "spoolyard.analysis.experiment..";
+    private static final String BUFFER = "spoolyard.analysis.buffer..";
     private static final String REPORT = "spoolyard.analysis.report..";
     private static final String CLI = "spoolyard.analysis.cli..";
     private static final Set<String> FILES = Set.of(
@@ -38,6 +39,7 @@ final class ModuleRules {
         rules.put("core depends on no other module", none(CORE, SCENARIOS, ANALYSIS));
         rules.put("scenarios depend on the core only", none(SCENARIOS, ANALYSIS));
         rules.put("experiments know no report", none(EXPERIMENT, REPORT, CLI, SCENARIOS));
+        rules.put("sizing knows no report", none(BUFFER, REPORT, CLI, SCENARIOS));
         rules.put("reports know no command line", none(REPORT, CLI, "picocli.."));
         rules.put(
                 "packages form no cycle",

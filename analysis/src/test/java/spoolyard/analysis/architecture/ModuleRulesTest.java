@@ -27,6 +27,7 @@ final class ModuleRulesTest {
                     "spoolyard.core.planted",
                     "spoolyard.scenarios.planted",
                     "spoolyard.analysis.experiment.planted",
+                    "spoolyard.analysis.buffer.planted",
                     "spoolyard.analysis.report.planted");
 
     static Stream<Arguments> rules() {
@@ -52,6 +53,7 @@ final class ModuleRulesTest {
         "core depends on no other module, core.planted.Untidy",
         "scenarios depend on the core only, scenarios.planted.Untidy",
         "experiments know no report, experiment.planted.Untidy",
+        "sizing knows no report, buffer.planted.Untidy",
         "reports know no command line, report.planted.Untidy",
         "packages form no cycle, Cycle detected",
         "only the command line has a main, core.planted.Untidy.main",
@@ -65,6 +67,6 @@ final class ModuleRulesTest {
         assertThatExceptionOfType(AssertionError.class)
                 .isThrownBy(() -> rules.get(name).check(planted))
                 .withMessageContaining(told);
-        assertThat(rules).hasSize(9);
+        assertThat(rules).hasSize(10);
     }
 }

@@ -36,7 +36,7 @@ final class CompareCommandTest {
         assertThat(called.out())
                 .startsWith("Orrenvale Filament Works, 2027-03-01 06:00 to 2027-03-08 06:00\n"
                         + "A  orrenvale (the base)\nB  orrenvale-two-by-twelve\n")
-                .contains("costs", "more per spool", "Variance ratio")
+                .contains("makes", "more good spools a week", "Variance ratio")
                 .endsWith("Results in " + root.resolve("results") + "\n");
         assertThat(Files.list(root.resolve("results"))
                         .map(file -> file.getFileName().toString()))

@@ -139,6 +139,60 @@ final class HandOracleTheoryTest {
         assertThat(overflowM(tenth)).isCloseTo(0.4112 + 2 * 2.8824, within(0.001));
     }
 
+    /**
+     * Hand, as above: a swap of 24 s from home never fills 60 m, so all that the climb loses is due to the level carried
+     * over: 22.648 m are left when the tenth spool is full.
+     */
+    @Test
+    void whatTheClimbLosesIsDueToTheLevelCarriedOver() {
+        LineResult tenth = ratchet("640 s");
+
+        assertThat(tenth.overflows().get(OverflowCause.CARRIED_OVER)).isEqualTo(3);
+        assertThat(tenth.overflowM().get(OverflowCause.CARRIED_OVER)).isCloseTo(overflowM(tenth), within(1e-9));
+    }
+
+    /**
+     * Hand: swaps of 37 s lose 2.0275 m from home. A spool of 0.3 kg is full 37.72 s after the winder turns, in which
+     * 37.352 m drain, so from the second on 60 - 37.352 = 22.648 m are carried over: of the 37 v - 37.352 = 24.675 m a
+     * swap loses, 22.648 m are due to that and 2.0275 m to the swap. The second is full at 60 + 37 + 37.72 s, done 37 s
+     * later.
+     */
+    @Test
+    void aSwapThatIsTooSlowAnywayLosesNoMoreToTheLevelCarriedOverThanThatLevel() {
+        LineResult two = shortSpool("oracle/spool-300g.yaml", "37 s", "172 s");
+
+        assertThat(two.overflows().get(OverflowCause.SWAP_TOO_SLOW)).isEqualTo(2);
+        assertThat(two.overflows().get(OverflowCause.CARRIED_OVER)).isZero();
+        assertThat(two.overflowM().get(OverflowCause.SWAP_TOO_SLOW)).isCloseTo(2 * 2.0275, within(0.001));
+        assertThat(two.overflowM().get(OverflowCause.CARRIED_OVER)).isCloseTo(22.648, within(0.001));
+    }
+
+    /**
+     * Hand, as above, but the line stops for a full accumulator and goes on at once: the eighth swap of 24 s, which finds
+     * 20.177 m, fills with 0.245 s to go, less than the 12 s the level carried over is worth; the second swap of 37 s fills
+     * with 14.72 s to go, more than the 13.51 s that 22.648 m are worth.
+     */
+    @Test
+    void aLineThatStopsCountsWhatItDidNotMake() {
+        LineResult climb = stopping("24 s", "517 s");
+        LineResult slow = stopping("37 s", "98 s");
+
+        assertThat(climb.overflows().get(OverflowCause.CARRIED_OVER)).isEqualTo(1);
+        assertThat(slow.overflows().get(OverflowCause.SWAP_TOO_SLOW)).isEqualTo(1);
+        assertThat(overflowM(climb) + overflowM(slow)).isZero();
+    }
+
+    private static LineResult stopping(String stop, String length) {
+        return Corner.of("oracle/spool-300g.yaml")
+                .with("/every_line/overflow", "stop")
+                .with("/time/length", length)
+                .with("/every_line/winder/stop", stop)
+                .with("/every_line/winder/finish", "0 s")
+                .run()
+                .lines()
+                .get(0);
+    }
+
     private static LineResult ratchet(String length) {
         return shortSpool("oracle/spool-300g.yaml", "24 s", length);
     }

@@ -123,6 +123,27 @@ final class TwoSpoolsTheoryTest {
         assertThat(without.total()).isCloseTo(93.359 - 18.692, within(EXACT));
     }
 
+    /**
+     * The same run with the line heated as one zone of 9 kW, 45 kJ/K and 2 h in air of 20 °C. To 205 °C it takes 7200
+     * ln(1440 / 1255) = 990.054 s at 9 kW, so all is made 209.946 s earlier, and there is no order for so much longer. To
+     * hold 185 K takes 185 x 45 / 7200 = 1.15625 kW, in 600 s of soak and 1809.946 s without an order.
+     */
+    @Test
+    void drawsEnergyByZone() {
+        Corner zoned = Corner.of("two-spools")
+                .with(
+                        "/every_line/heat_up",
+                        "{zones: {barrel: {heater: 9 kW, heat_capacity: 45 kJ/K, cooling_time: 2 h}}}");
+
+        EnergyAccount drawn = EnergyAccount.of(plant.economy().energy().orElseThrow(), zoned.run());
+
+        assertThat(drawn.kwh().get(EnergyPart.HEAT_UP)).isCloseTo(9 * 990.054295 / 3600, within(EXACT));
+        assertThat(drawn.kwh().get(EnergyPart.STANDBY)).isCloseTo(1.15625 * 2409.945705 / 3600, within(EXACT));
+        assertThat(drawn.kwh().get(EnergyPart.MASS)).isCloseTo(4.125, within(EXACT));
+        assertThat(drawn.totalKwh()).isCloseTo(82.5 + 10 + 4.125 + 2.475136 + 0.774028, within(2 * EXACT));
+        assertThat(zoned.run().lines().get(0).fedKg()).isCloseTo(7.5, within(EXACT));
+    }
+
     @Test
     void runsAlikeWithoutEnergyAndCosts() {
         Corner unasked = Corner.of("two-spools").with("/energy", "null").with("/costs", "null");

@@ -6,26 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import spoolyard.analysis.experiment.Interval;
 import spoolyard.analysis.sample.SamplePlant;
+import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.Activity;
+import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineState;
+import spoolyard.core.record.QualityResult;
+import spoolyard.core.record.RunResult;
 
+/** The method itself is held to a worked example in {@code spoolyard.core.activity}. */
 final class BottleneckSheetTest {
-    /**
-     * Source: the method of Roser, Nakano and Tanaka, WSC 2001; the numbers are constructed: M1 active from 0 to 10 and
-     * 12 to 15, M2 from 4 to 18, M3 from 1 to 3 and 16 to 22, so mean active periods of 6.5, 14 and 4.
-     */
-    @Test
-    void isTheMeanLengthOfTheActivePeriods() {
-        assertThat(meanActiveMin(13, 2)).isEqualTo(6.5);
-        assertThat(meanActiveMin(14, 1)).isEqualTo(14);
-        assertThat(meanActiveMin(8, 2)).isEqualTo(4);
-    }
-
-    @Test
-    void isUndefinedForAStationThatWasNeverActive() {
-        assertThat(meanActiveMin(0, 0)).isNaN();
-    }
+    private static final Setting SETTING = new Setting(SamplePlant.of(1, 1), SampleReports.clock());
 
     @Test
     void ranksLinesRolesAndFinishingStationsTogether() {
@@ -35,37 +26,64 @@ final class BottleneckSheetTest {
 
         assertThat(ranked).extracting(Candidate::kind).containsOnly("line", "crew", "finishing");
         assertThat(ranked).hasSize(2 + 3 + 2);
-        assertThat(ranked)
-                .extracting(candidate -> -candidate.meanActiveMin().mean())
-                .isSorted();
+        assertThat(ranked).extracting(candidate -> -candidate.sharePct().mean()).isSorted();
     }
 
-    /** Worked by hand: 3 h running and 1 h down are active, 2 h waiting and 18 h not scheduled are not: 4 h of 24 h. */
     @Test
-    void countsWorkAndRepairAsActiveAndWaitingAsNot() {
-        BottleneckSheet.Station station = BottleneckSheet.SHEET
-                .items()
-                .apply(
-                        new Setting(SamplePlant.of(1, 1), SampleReports.clock()),
-                        Runs.of(OeeTest.line(
-                                Map.of(
-                                        LineState.RUNNING, 3.0,
-                                        LineState.DOWN, 1.0,
-                                        LineState.WAITING_FOR_CREW, 2.0,
-                                        LineState.NOT_SCHEDULED, 18.0),
-                                0,
-                                0,
-                                0,
-                                0)))
-                .get(0);
-
-        Interval share = Interval.of(
-                new double[] {BottleneckSheet.ACTIVE_PCT.value().applyAsDouble(station)}, Interval.USUAL_LEVEL);
-        assertThat(share.mean()).isCloseTo(100 * 4 / 24.0, within(1e-12));
-        assertThat(station.meanActiveMin()).isEqualTo(240);
+    void leavesOutWhatWasNeverActive() {
+        assertThat(column(BottleneckSheet.MEAN_ACTIVE, new Activity(Activity.Kind.CREW, "lead", 0, 0, 0, 0, 0)))
+                .isNaN();
     }
 
-    private static double meanActiveMin(double activeMin, long periods) {
-        return new BottleneckSheet.Station("line", "M", activeMin * 60, periods, 22 * 60).meanActiveMin();
+    /** By hand: 168 h of run, 42 h alone and 21 h shifting are 25 % and 12.5 %; 63 h in 9 periods are 7 h each. */
+    @Test
+    void givesShareOfTheRunAndMeanPeriod() {
+        Activity line = new Activity(Activity.Kind.LINE, "L1", 63 * 3600, 9, 20 * 3600, 42 * 3600, 21 * 3600);
+
+        assertThat(column(BottleneckSheet.SOLE, line)).isEqualTo(25);
+        assertThat(column(BottleneckSheet.SHIFTING, line)).isEqualTo(12.5);
+        assertThat(column(BottleneckSheet.SHARE, line)).isEqualTo(37.5);
+        assertThat(column(BottleneckSheet.MEAN_ACTIVE, line)).isEqualTo(7 * 60);
+        assertThat(column(BottleneckSheet.LONGEST, line)).isEqualTo(20 * 60);
+    }
+
+    /** By hand: of 24 h, 2 h without material and 1 h without an order are 12.5 % starved; waiting for crew is not. */
+    @Test
+    void showsHowLongALineWasStarved() {
+        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.LINE, "L1", 1, 1, 1, 0, 0)))
+                .isCloseTo(12.5, within(1e-9));
+        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.DRYER, "L1", 1, 1, 1, 0, 0)))
+                .isNaN();
+    }
+
+    private static double column(Column<BottleneckSheet.Station> column, Activity activity) {
+        LineResult line = OeeTest.line(
+                Map.of(
+                        LineState.RUNNING, 20.0,
+                        LineState.WAITING_FOR_MATERIAL, 2.0,
+                        LineState.NO_ORDER, 1.0,
+                        LineState.WAITING_FOR_CREW, 1.0),
+                0,
+                0,
+                0,
+                0);
+        RunResult plain = Runs.of(line);
+        RunResult run = new RunResult(
+                1,
+                0,
+                168 * Ticks.PER_HOUR,
+                0,
+                plain.lines(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                plain.flow(),
+                QualityResult.NONE,
+                List.of(activity));
+        return column.value()
+                .applyAsDouble(BottleneckSheet.SHEET.items().apply(SETTING, run).get(0));
     }
 }

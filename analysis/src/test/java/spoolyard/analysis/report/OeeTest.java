@@ -131,6 +131,6 @@ final class OeeTest {
                 0,
                 0,
                 List.of(),
-                1);
+                scrapKg);
     }
 }

@@ -27,7 +27,8 @@ final class PicturesTest {
     void drawsEveryPictureOnWhiteWhateverTheSizeOfThePlant(int lines, long hours, int replications) throws IOException {
         Map<String, byte[]> pictures = Pictures.of(SampleReports.of(SamplePlant.ofHours(lines, hours), replications));
 
-        assertThat(pictures).containsOnlyKeys("spools-per-shift.png", "scrap-by-cause.png", "time-by-state.png");
+        assertThat(pictures)
+                .containsOnlyKeys("spools-per-shift.png", "scrap-by-cause.png", "losses.png", "time-by-state.png");
         for (byte[] png : pictures.values()) {
             BufferedImage image = image(png);
             assertThat(image.getWidth()).isEqualTo(ChartLook.WIDTH);
@@ -40,7 +41,7 @@ final class PicturesTest {
     void leavesOutSpoolsPerShiftWhereThereIsNoFullShift() {
         Map<String, byte[]> pictures = Pictures.of(SampleReports.of(SamplePlant.ofHours(2, 5), 2));
 
-        assertThat(pictures).containsOnlyKeys("scrap-by-cause.png", "time-by-state.png");
+        assertThat(pictures).containsOnlyKeys("scrap-by-cause.png", "losses.png", "time-by-state.png");
     }
 
     /** The bar of the only line, read off the picture: running time against all the colours above it. */

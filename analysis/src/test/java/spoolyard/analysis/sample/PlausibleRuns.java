@@ -13,9 +13,11 @@ import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.Activity;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.OverflowCause;
+import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.ScrapCause;
 import spoolyard.core.record.ServerState;
@@ -64,7 +66,9 @@ public final class PlausibleRuns implements Replicator {
                 crew(random),
                 stations(made, random),
                 List.of(),
-                new RunResult.FlowResult(made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90));
+                new RunResult.FlowResult(made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90),
+                QualityResult.NONE,
+                activity(random));
     }
 
     private RunResult.ShiftResult shift(Shift shift, SplittableRandom random) {
@@ -105,14 +109,36 @@ public final class PlausibleRuns implements Replicator {
                 ratedKg,
                 swaps,
                 overflows(swaps),
-                Map.of(OverflowCause.NO_CREW, 55.0, OverflowCause.SWAP_TOO_SLOW, 12.0, OverflowCause.RACK_FULL, 0.0),
+                overflowM(),
                 slowedLossKg,
                 0,
                 60,
                 14 + random.nextDouble(),
                 140 + 20 * random.nextDouble(),
                 List.of(new LineResult.StoppageResult("strand break", 7, 7 * 900.0, 7 * 120.0)),
-                40 + random.nextInt(9) + 6L * index);
+                stepWaste(scrapKg));
+    }
+
+    private static Map<ScrapCause, Double> stepWaste(Map<ScrapCause, Double> scrapKg) {
+        Map<ScrapCause, Double> kg = new EnumMap<>(scrapKg);
+        kg.replaceAll((cause, all) -> cause == ScrapCause.COLOUR_PURGE || cause == ScrapCause.START_UP ? all : 0.0);
+        return kg;
+    }
+
+    private List<Activity> activity(SplittableRandom random) {
+        List<Activity> all = new ArrayList<>();
+        double horizonS = Ticks.toSeconds(plant.horizonTicks());
+        plant.lines().forEach(line -> all.add(activity(Activity.Kind.LINE, line.name(), horizonS, random)));
+        plant.crew().roles().forEach(role -> all.add(activity(Activity.Kind.CREW, role.name(), horizonS, random)));
+        all.add(activity(Activity.Kind.FINISHING, "sealing", horizonS, random));
+        all.add(activity(Activity.Kind.FINISHING, "packing", horizonS, random));
+        return all;
+    }
+
+    private static Activity activity(Activity.Kind kind, String name, double horizonS, SplittableRandom random) {
+        double soleS = horizonS * 0.02 * random.nextDouble();
+        long periods = 40 + random.nextInt(9);
+        return new Activity(kind, name, horizonS * 0.6, periods, horizonS * 0.02, soleS, soleS / 2);
     }
 
     private static Map<OverflowCause, Long> overflows(long swaps) {
@@ -122,7 +148,21 @@ public final class PlausibleRuns implements Replicator {
                 OverflowCause.SWAP_TOO_SLOW,
                 swaps / 200,
                 OverflowCause.RACK_FULL,
-                0L);
+                0L,
+                OverflowCause.CARRIED_OVER,
+                swaps / 300);
+    }
+
+    private static Map<OverflowCause, Double> overflowM() {
+        return Map.of(
+                OverflowCause.NO_CREW,
+                55.0,
+                OverflowCause.SWAP_TOO_SLOW,
+                12.0,
+                OverflowCause.RACK_FULL,
+                0.0,
+                OverflowCause.CARRIED_OVER,
+                8.0);
     }
 
     private static Map<ScrapCause, Double> scrap(long spools, SplittableRandom random) {
@@ -203,7 +243,7 @@ public final class PlausibleRuns implements Replicator {
                 double present = 4 * 7.5 * 3600 * 5;
                 double busy = present * (0.5 + 0.2 * random.nextDouble());
                 crew.add(new RunResult.CrewResult(
-                        role.name(), shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300, 500));
+                        role.name(), shift, present, busy, busy * 0.1, 9000, present + 9000, 600, 12, 300));
             }
         }
         return crew;
@@ -218,7 +258,7 @@ public final class PlausibleRuns implements Replicator {
                     Stream.of(ServerState.values()).forEach(state -> stateS.put(state, 0.0));
                     stateS.put(ServerState.WORKING, working);
                     stateS.put(ServerState.STARVED, serverS - working);
-                    return new StationResult(name, 2, stateS, made, 12, 40, 3000, 8, 260, 0.4, 900);
+                    return new StationResult(name, 2, stateS, made, 12, 40, 3000, 8, 260, 0.4);
                 })
                 .toList();
     }

@@ -15,6 +15,7 @@ import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
@@ -82,7 +83,16 @@ public final class SamplePlant {
 
     private static Line line(String name, long horizon) {
         StartStop startStop = new StartStop(
-                Law.ZERO, Law.ZERO, Law.ZERO, Law.ZERO, 1, Law.ZERO, 2, EndOfPeriod.SHUT_DOWN, 0, OPERATOR);
+                new HeatUp.Timed(Law.ZERO),
+                Law.ZERO,
+                Law.ZERO,
+                Law.ZERO,
+                1,
+                Law.ZERO,
+                2,
+                EndOfPeriod.SHUT_DOWN,
+                0,
+                OPERATOR);
         Winder winder = new Winder.Manual(160 / 60.0, new Law.Fixed(18), new Law.Fixed(32), OPERATOR);
         return new Line(
                 name,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Finishing.CartonSize;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
@@ -42,8 +43,23 @@ final class CrossChecks {
                 "Must have a line, or spools inbound from outside.");
         requireStations();
         requireCartons();
+        plant.lines().stream()
+                .filter(line -> line.startStop().heatUp() instanceof HeatUp.Zoned)
+                .forEach(line -> refuseFlatHeat(line.name()));
         new SequenceCheck(plant.book(), tree, reading).run();
         new PurgeCheck(plant, Trees.at(tree, "changeover").origin(), reading).run();
+    }
+
+    /** What the heaters of a line draw must not be said twice. */
+    private void refuseFlatHeat(String line) {
+        Node own = Trees.at(tree, "energy", "lines", line);
+        for (String key : Trees.keys(own)) {
+            reading.fault(
+                    FaultKind.CONTRADICTION,
+                    Trees.at(own, key),
+                    "Must not be given: the line is heated by zone.",
+                    "delete it; its energy follows from its zones");
+        }
     }
 
     private void requirePart(boolean isWrong, String part, String allowed) {

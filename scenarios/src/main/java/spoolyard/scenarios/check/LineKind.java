@@ -6,6 +6,7 @@ import spoolyard.core.plant.Accumulator;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Place;
+import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.Window;
@@ -47,11 +48,12 @@ final class LineKind {
     private Line line(String name, MappingReader r) {
         WinderKind.WinderWithReserve winder = r.required("winder", new WinderKind(crew));
         List<Window> plannedStops = times.plannedStops(r);
+        List<String> polymers = r.required("polymers", ListKind.some(Words.name("polymer", names.polymers())));
         Line line = new Line(
                 name,
                 r.optional("strands", Numbers.whole(1, 4), 1),
                 r.required("rate", RATE),
-                r.required("polymers", ListKind.some(Words.name("polymer", names.polymers()))),
+                polymers,
                 r.required("diameters", ListKind.some(Amounts.DIAMETER)),
                 r.required("hold_up", HOLD_UP),
                 accumulator(r),
@@ -61,7 +63,7 @@ final class LineKind {
                 r.optional("overlength", OVERLENGTH, 0.0),
                 r.optional("winding_defects", Amounts.SHARE, 0.0),
                 r.optional("winding_defects_after_thread_up", Amounts.SHARE, 0.0),
-                startStop(r),
+                startStop(r, new HeatUpKind(known(polymers))),
                 new StoppageKind(crew).ofLine(r),
                 plannedStops,
                 times.workingPeriods(name),
@@ -88,9 +90,17 @@ final class LineKind {
         return new Accumulator(homeM, Math.max(homeM, capacityM));
     }
 
-    private StartStop startStop(MappingReader r) {
+    /** Those that are described without a fault. */
+    private List<Polymer> known(List<String> codes) {
+        return codes.stream()
+                .filter(products.polymerCodes()::contains)
+                .map(products::polymer)
+                .toList();
+    }
+
+    private StartStop startStop(MappingReader r, HeatUpKind heatUp) {
         return new StartStop(
-                r.required("heat_up", Amounts.WORK),
+                r.required("heat_up", heatUp),
                 r.required("soak", Amounts.WORK),
                 r.required("thread_up", Amounts.WORK),
                 r.required("stabilise", Amounts.WORK),

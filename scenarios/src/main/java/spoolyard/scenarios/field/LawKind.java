@@ -57,6 +57,16 @@ public final class LawKind implements Kind<Law> {
         return new LawKind(value, true);
     }
 
+    /**
+     * Whether a key is the name of a law.
+     *
+     * @param name the key
+     * @return true if it is
+     */
+    public boolean isLaw(String name) {
+        return laws.containsKey(name);
+    }
+
     @Override
     public Law read(Node node, Reading reading) {
         int before = reading.faults().count();

@@ -40,6 +40,18 @@ public enum Dimension {
             new Units().add("m/s", "1").addFraction("m/min", "1", "60").add("mm/s", "0.001")),
     /** Degrees Celsius inside. */
     TEMPERATURE("temperature", "205 °C", new Units().add("°C", "1", "C")),
+    /** Kelvins inside. */
+    TEMPERATURE_DIFFERENCE("temperature difference", "30 K", new Units().add("K", "1")),
+    /** Kelvins a second inside. */
+    HEATING_RATE(
+            "heating rate",
+            "4 K/min",
+            new Units().addFraction("K/min", "1", "60").add("K/s", "1").addFraction("K/h", "1", "3600")),
+    /** Kilojoules a kelvin inside. */
+    HEAT_CAPACITY(
+            "heat capacity",
+            "45 kJ/K",
+            new Units().add("kJ/K", "1").add("MJ/K", "1000").add("kWh/K", "3600")),
     /** Kilograms a cubic metre inside. */
     DENSITY(
             "density",

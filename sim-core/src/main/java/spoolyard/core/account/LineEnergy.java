@@ -1,8 +1,10 @@
 package spoolyard.core.account;
 
+import java.util.Optional;
 import spoolyard.core.plant.EnergyUse;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.LineUse.HeaterUse;
 
 /**
  * What one line drew besides the base load of the plant. Immutable.
@@ -18,7 +20,7 @@ import spoolyard.core.record.LineResult;
 public record LineEnergy(
         String line, long heatUps, double hotH, double standbyH, double massKwh, double heatUpKwh, double standbyKwh) {
     /**
-     * Of a line.
+     * Of a line. What the heaters of its zones drew, if it has any, stands in place of the flat values.
      *
      * @param line what it did
      * @param kwhPerKg drawn for each kilogram through the die, kWh/kg
@@ -29,6 +31,7 @@ public record LineEnergy(
         long hotTicks = line.use().hot().stream()
                 .mapToLong(period -> period.endTick() - period.startTick())
                 .sum();
+        Optional<HeaterUse> heaters = line.use().heaters();
         double standbyH = line.use().standbyS() / 3600;
         return new LineEnergy(
                 line.line(),
@@ -36,8 +39,9 @@ public record LineEnergy(
                 Ticks.toHours(hotTicks),
                 standbyH,
                 kwhPerKg * line.fedKg(),
-                draws.heatUpKwh() * line.use().heatUps(),
-                draws.standbyKw() * standbyH);
+                heaters.map(HeaterUse::heatUpKwh)
+                        .orElse(draws.heatUpKwh() * line.use().heatUps()),
+                heaters.map(HeaterUse::standbyKwh).orElse(draws.standbyKw() * standbyH));
     }
 
     /**

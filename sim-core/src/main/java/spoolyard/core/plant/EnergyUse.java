@@ -23,8 +23,8 @@ public record EnergyUse(double baseHotKw, double baseColdKw, double kwhPerKg, Li
     /**
      * What a line draws besides base load and mass.
      *
-     * @param heatUpKwh from cold to set point, kWh, {@code >= 0}
-     * @param standbyKw hot, with the screw standing, kW, {@code >= 0}
+     * @param heatUpKwh from cold to set point, kWh, {@code >= 0}; not asked for where the line is heated by zone
+     * @param standbyKw hot, with the screw standing, kW, {@code >= 0}; likewise
      */
     public record LineEnergy(double heatUpKwh, double standbyKw) {}
 }

@@ -20,6 +20,14 @@ public sealed interface Law {
     double mean();
 
     /**
+     * The same law for values so many times as large.
+     *
+     * @param factor what every value is multiplied by, {@code > 0}
+     * @return a law of the same form
+     */
+    Law times(double factor);
+
+    /**
      * Always the same value.
      *
      * @param value the value, {@code >= 0}
@@ -34,6 +42,11 @@ public sealed interface Law {
         public double mean() {
             return value;
         }
+
+        @Override
+        public Law times(double factor) {
+            return new Fixed(factor * value);
+        }
     }
 
     /**
@@ -45,6 +58,11 @@ public sealed interface Law {
         /** Checks the range. */
         public Exponential {
             require(mean > 0 && mean < Double.POSITIVE_INFINITY, "mean", mean, "finite and > 0");
+        }
+
+        @Override
+        public Law times(double factor) {
+            return new Exponential(factor * mean);
         }
     }
 
@@ -64,6 +82,11 @@ public sealed interface Law {
         @Override
         public double mean() {
             return (low + high) / 2;
+        }
+
+        @Override
+        public Law times(double factor) {
+            return new Uniform(factor * low, factor * high);
         }
     }
 
@@ -86,6 +109,11 @@ public sealed interface Law {
         public double mean() {
             return (low + mode + high) / 3;
         }
+
+        @Override
+        public Law times(double factor) {
+            return new Triangular(factor * low, factor * mode, factor * high);
+        }
     }
 
     /**
@@ -98,6 +126,11 @@ public sealed interface Law {
         /** Checks the ranges. */
         public Lognormal {
             requireMeanAndCv(mean, cv);
+        }
+
+        @Override
+        public Law times(double factor) {
+            return new Lognormal(factor * mean, cv);
         }
     }
 
@@ -114,6 +147,11 @@ public sealed interface Law {
             requireMeanAndCv(mean, cv);
             require(cv <= 3, "cv", cv, "<= 3");
         }
+
+        @Override
+        public Law times(double factor) {
+            return new Gamma(factor * mean, cv);
+        }
     }
 
     /**
@@ -127,6 +165,11 @@ public sealed interface Law {
         public Weibull {
             require(mean > 0 && mean < Double.POSITIVE_INFINITY, "mean", mean, "finite and > 0");
             require(shape > 0 && shape < Double.POSITIVE_INFINITY, "shape", shape, "finite and > 0");
+        }
+
+        @Override
+        public Law times(double factor) {
+            return new Weibull(factor * mean, shape);
         }
     }
 
@@ -146,6 +189,11 @@ public sealed interface Law {
         @Override
         public double mean() {
             return values.stream().mapToDouble(Double::doubleValue).sum() / values.size();
+        }
+
+        @Override
+        public Law times(double factor) {
+            return new Observed(values.stream().map(value -> factor * value).toList());
         }
     }
 

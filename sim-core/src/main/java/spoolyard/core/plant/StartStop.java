@@ -3,7 +3,7 @@ package spoolyard.core.plant;
 /**
  * How a line starts and stops. Immutable. All durations in seconds.
  *
- * @param heatUpS from cold to set point
+ * @param heatUp from cold to set point
  * @param soakS at set point before the screw turns
  * @param threadUpS thread one strand through baths, haul-off and accumulator to the winder; strands one after the other
  * @param stabiliseS run to waste until diameter and colour are steady
@@ -15,7 +15,7 @@ package spoolyard.core.plant;
  * @param crew who threads up and shuts down
  */
 public record StartStop(
-        Law heatUpS,
+        HeatUp heatUp,
         Law soakS,
         Law threadUpS,
         Law stabiliseS,

@@ -50,7 +50,7 @@ abstract class AbstractSpindle extends Task implements Spindle, Rack.Claimant {
 
     @Override
     final void interrupted() {
-        strand.holdUpChanged();
+        strand.workInterrupted();
     }
 
     @Override

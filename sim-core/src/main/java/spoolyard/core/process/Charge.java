@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import java.util.ArrayDeque;
 import java.util.Optional;
+import java.util.OptionalLong;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
 import spoolyard.core.plant.MaterialSupply;
@@ -18,6 +19,9 @@ final class Charge extends Task {
 
     /** Who is told when the charge becomes dry or runs out. */
     interface Listener {
+        /** A batch is loaded. */
+        void loaded();
+
         /** The material to be drawn next is dry. */
         void dry();
 
@@ -122,6 +126,13 @@ final class Charge extends Task {
         return !batches.isEmpty() && batches.element().dryTick() <= world.now();
     }
 
+    /** When the material to be drawn next is dry; empty while it is not loaded. */
+    OptionalLong dryTick() {
+        return batches.isEmpty()
+                ? OptionalLong.empty()
+                : OptionalLong.of(batches.element().dryTick());
+    }
+
     /** Draws at a rate from now on. */
     void draw(double rateKgPerS) {
         advance();
@@ -213,6 +224,7 @@ final class Charge extends Task {
             listener.dry();
         }
         loadMore();
+        listener.loaded();
     }
 
     private void addIfAny(double kg, long dryTick) {

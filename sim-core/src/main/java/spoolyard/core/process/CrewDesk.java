@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import java.util.ArrayList;
 import java.util.List;
+import spoolyard.core.activity.ActivePeriods;
 import spoolyard.core.engine.Engine;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
@@ -23,13 +24,14 @@ final class CrewDesk {
     private final TimedEvent serve;
     private final Matching matching;
 
-    CrewDesk(Engine engine, Crew description, List<String> lineNames) {
+    CrewDesk(Engine engine, Crew description, List<String> lineNames, ActivePeriods active) {
         this.engine = engine;
         this.description = description;
         for (Role role : description.roles()) {
             int relieved = rolesOf(new CrewNeed(role.relieves()));
             roles.add(new RoleCrew(role, roles.size(), this, lineNames, relieved));
         }
+        roles.forEach(role -> role.takeDown(active));
         this.matching = new Matching(roles, description.serviceOrder() == Crew.ServiceOrder.NEAREST);
         this.serve = new TimedEvent(engine, Phase.SERVE) {
             @Override

@@ -7,7 +7,6 @@ import spoolyard.core.record.RunResult.CrewResult;
 final class CrewLedger {
     private final long[] ticks = new long[Member.State.values().length];
     long tasks;
-    long activePeriods;
     long paidTicks;
     double ratedPaidTicks;
     private long waits;
@@ -45,7 +44,6 @@ final class CrewLedger {
                 tasks,
                 waits == 0 ? 0 : Ticks.toSeconds(waitTicks) / waits,
                 Ticks.toSeconds(longestWaitTicks),
-                activePeriods,
                 ratedPaidTicks / Ticks.PER_SECOND);
     }
 }

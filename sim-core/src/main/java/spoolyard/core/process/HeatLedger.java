@@ -2,10 +2,14 @@ package spoolyard.core.process;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import spoolyard.core.plant.HeatUp;
+import spoolyard.core.plant.Line;
 import spoolyard.core.quantity.Ticks;
+import spoolyard.core.record.LineUse.HeaterUse;
 import spoolyard.core.record.LineUse.HotPeriod;
 
-/** When the heaters of a line are on, and how long it stands at heat. */
+/** When the heaters of a line are on, how long it stands at heat, and what its zones draw. */
 final class HeatLedger {
     private final World world;
     private final List<HotPeriod> periods = new ArrayList<>();
@@ -16,11 +20,22 @@ final class HeatLedger {
     private long last;
     private long standbyTicks;
     private long heatUps;
+    private final Optional<ZoneHeat> zones;
+    private double heatUpKwh;
+    private double standbyKwh;
 
-    HeatLedger(World world, boolean hot) {
+    HeatLedger(World world, Line line) {
         this.world = world;
-        this.on = hot;
-        this.atHeat = hot;
+        this.on = line.runningAtStart();
+        this.atHeat = on;
+        this.zones = line.startStop().heatUp() instanceof HeatUp.Zoned how
+                ? Optional.of(new ZoneHeat(how))
+                : Optional.empty();
+    }
+
+    /** Temperatures of the zones; empty if the line is not heated by zone. */
+    Optional<ZoneHeat> zones() {
+        return zones;
     }
 
     void heatUpBegins() {
@@ -30,6 +45,13 @@ final class HeatLedger {
             on = true;
             onSince = world.now();
         }
+        zones.ifPresent(ZoneHeat::follow);
+    }
+
+    /** The zones go to other set points from now on. */
+    void setPointsMove() {
+        book();
+        zones.ifPresent(ZoneHeat::follow);
     }
 
     void heatUpEnds() {
@@ -53,6 +75,7 @@ final class HeatLedger {
         }
         on = false;
         atHeat = false;
+        zones.ifPresent(ZoneHeat::switchOff);
     }
 
     private void book() {
@@ -60,6 +83,24 @@ final class HeatLedger {
             standbyTicks += world.now() - last;
         }
         last = world.now();
+        if (zones.isPresent()) {
+            bookZones(zones.get().book(last));
+        }
+    }
+
+    /** What the heaters draw while the screw turns is in what each kilogram draws. */
+    private void bookZones(double kwh) {
+        if (!atHeat) {
+            heatUpKwh += kwh;
+        } else if (!screwTurns) {
+            standbyKwh += kwh;
+        }
+    }
+
+    /** What the heaters of the zones drew; empty if the line is not heated by zone. */
+    Optional<HeaterUse> heaters() {
+        book();
+        return zones.map(all -> new HeaterUse(heatUpKwh, standbyKwh));
     }
 
     long heatUps() {

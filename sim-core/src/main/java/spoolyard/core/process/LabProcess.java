@@ -52,7 +52,7 @@ final class LabProcess {
                 List.of(),
                 lab.place());
         Rack rack = new Rack(world, Integer.MAX_VALUE);
-        StationProcess station = new StationProcess(world, desk, description, "lab test", rack);
+        StationProcess station = new StationProcess(world, desk, description, StationSort.LAB, rack);
         station.sendTo(server -> done(test, server));
         return station;
     }

@@ -11,14 +11,16 @@ final class LineHours {
     private final LineCondition condition;
     private final StepPlanner planner;
     private final LineStops stops;
+    private final Heating heating;
     private boolean scheduled;
     private boolean closing;
 
-    LineHours(LineProcess line, LineCondition condition, StepPlanner planner, LineStops stops) {
+    LineHours(LineProcess line, LineCondition condition, StepPlanner planner, LineStops stops, Heating heating) {
         this.line = line;
         this.condition = condition;
         this.planner = planner;
         this.stops = stops;
+        this.heating = heating;
     }
 
     /** Within a working period. */
@@ -37,15 +39,20 @@ final class LineHours {
 
     void preheat() {
         if (!scheduled && !condition.isHot() && !line.isAtWork()) {
-            line.run(planner.preheat(), () -> {
-                condition.heated();
-                if (scheduled) {
-                    line.decide();
-                } else {
-                    line.enter(LineState.NOT_SCHEDULED);
-                }
-            });
+            heatUp();
         }
+    }
+
+    /** Heats up and soaks, with nobody needed, then goes on. */
+    void heatUp() {
+        line.run(heating.fromCold(line.orders().polymer()), () -> {
+            condition.heated();
+            if (scheduled) {
+                line.decide();
+            } else {
+                line.enter(LineState.NOT_SCHEDULED);
+            }
+        });
     }
 
     void periodBegins() {

@@ -11,6 +11,7 @@ final class LineLedger {
     private static final OverflowCause[] OVERFLOW_CAUSES = OverflowCause.values();
 
     final double[] scrapKg = new double[SCRAP_CAUSES.length];
+    private final double[] stepWasteKg = new double[SCRAP_CAUSES.length];
     final long[] overflows = new long[OVERFLOW_CAUSES.length];
     final double[] overflowM = new double[OVERFLOW_CAUSES.length];
     final MaterialLedger materials = new MaterialLedger();
@@ -59,10 +60,24 @@ final class LineLedger {
         return sum;
     }
 
+    /** Runs to waste in a step, outside production. */
+    void stepWaste(ScrapCause cause, double kg) {
+        stepWasteKg[cause.ordinal()] += kg;
+        scrap(cause, kg);
+    }
+
     Map<ScrapCause, Double> scrapByCause() {
+        return byCause(scrapKg);
+    }
+
+    Map<ScrapCause, Double> stepWasteByCause() {
+        return byCause(stepWasteKg);
+    }
+
+    private static Map<ScrapCause, Double> byCause(double[] kg) {
         Map<ScrapCause, Double> map = new EnumMap<>(ScrapCause.class);
         for (ScrapCause cause : SCRAP_CAUSES) {
-            map.put(cause, scrapKg[cause.ordinal()]);
+            map.put(cause, kg[cause.ordinal()]);
         }
         return map;
     }

@@ -26,12 +26,12 @@ final class LineProcess {
     private final ChangeoverLog changeovers;
     private final StrandGroup strands;
     private final LineStops stops;
-    private final Making making;
     private final LineHours hours;
     private final WinderOutput output;
-    private final Optional<LineSupply> supply;
+    private final LineMaterial material;
     private final LineStores stores;
     private final LineOrders orders;
+    private final Making making;
     private Runnable afterProgram = () -> {};
     private boolean overflowStopped;
 
@@ -42,7 +42,11 @@ final class LineProcess {
         this.floor = floor;
         this.clock = new LineClock(world, ledger, line);
         this.condition = new LineCondition(line.runningAtStart(), line.onLineNow(), clock.heat());
-        this.planner = new StepPlanner(world, line, floor.purges(), this::rateKgPerH);
+        Heating heating = new Heating(world, line, clock.heat());
+        this.material = new LineMaterial(world, this, floor, condition, heating);
+        this.stores = new LineStores(world, this, floor.stores(), material.supply());
+        this.orders = new LineOrders(floor.orders(), line, condition, material, stores);
+        this.planner = new StepPlanner(world, line, heating, floor.purges(), material::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
         this.program = new Program(
@@ -55,10 +59,7 @@ final class LineProcess {
         this.output = new WinderOutput(world, line, index, floor, ledger);
         this.stops = new LineStops(world, this, condition);
         this.making = new Making(this, strands, clock, stops::setClocks);
-        this.supply = line.supply().map(how -> new LineSupply(world, this, floor, how));
-        this.stores = new LineStores(world, this, floor.stores(), supply);
-        this.orders = new LineOrders(world, line, floor, condition, stores);
-        this.hours = new LineHours(this, condition, planner, stops);
+        this.hours = new LineHours(this, condition, planner, stops, heating);
     }
 
     Line description() {
@@ -71,6 +72,15 @@ final class LineProcess {
 
     long now() {
         return world.now();
+    }
+
+    /** Spools of the store that are on its strands. */
+    int mountedSpools() {
+        return stores.mounted();
+    }
+
+    Making making() {
+        return making;
     }
 
     LineLedger ledger() {
@@ -89,7 +99,7 @@ final class LineProcess {
         return making.isOn();
     }
 
-    /** Hot, with no order it may make or nothing in store to make it of. */
+    /** With no order it may make or nothing in store to make it of. */
     boolean isIdle() {
         return clock.state() == LineState.NO_ORDER || stores.isShort();
     }
@@ -99,17 +109,12 @@ final class LineProcess {
         return making.isOn() || program.isRunning() || overflowStopped;
     }
 
+    LineOrders orders() {
+        return orders;
+    }
+
     Program program() {
         return program;
-    }
-
-    /** Spools of the store that are on its strands. */
-    int mountedSpools() {
-        return stores.mounted();
-    }
-
-    Making making() {
-        return making;
     }
 
     LineHours hours() {
@@ -146,17 +151,13 @@ final class LineProcess {
         if (isIdle()) {
             decide();
         } else if (making.isOn()) {
-            lookAhead();
+            orders.lookAhead();
         }
-    }
-
-    private void lookAhead() {
-        supply.ifPresent(orders::lookAhead);
     }
 
     Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
         stores.spoolUsed();
-        OrderRun run = orders.current()
+        OrderRun run = orders.inHand()
                 .orElseThrow(() -> new IllegalStateException("line " + line.name() + " filled a spool at "
                         + Ticks.toSeconds(world.now()) + " s without an order."));
         return output.newSpool(run, strands.isFirstAfterThreadUp(strand), massKg, isBlemished);
@@ -168,7 +169,7 @@ final class LineProcess {
     }
 
     void spoolFilled() {
-        if (orders.current().filter(OrderRun::isFilled).isPresent()) {
+        if (orders.isFilled()) {
             orderFilled();
         } else {
             stops.beginPending();
@@ -176,18 +177,18 @@ final class LineProcess {
     }
 
     private void orderFilled() {
-        orders.current().ifPresent(OrderRun::leavesLine);
-        Optional<OrderRun> next = orders.next();
+        orders.inHand().ifPresent(OrderRun::leavesLine);
+        Optional<OrderRun> next = orders.takeNext();
         boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
                         .filter(making::isSetUpFor)
                         .isPresent();
         if (goesOn) {
-            orders.goOnWith(next);
+            orders.takeInHand(next);
         } else {
             halt(ScrapCause.ORDER_TAIL);
             output.campaignEnds();
-            orders.goOnWith(next);
+            orders.takeInHand(next);
             decide();
         }
     }
@@ -204,10 +205,7 @@ final class LineProcess {
         if (!hours.mayWork()) {
             goOff();
         } else if (!stops.beginWindow() && !stops.beginPending()) {
-            if (orders.current().isEmpty()) {
-                orders.goOnWith(orders.next());
-            }
-            orders.current().ifPresentOrElse(this::make, this::idle);
+            orders.inHandOrNext().ifPresentOrElse(this::make, this::idle);
         }
     }
 
@@ -219,8 +217,9 @@ final class LineProcess {
             return;
         }
         turnTo(product);
-        if (supply.isPresent() && !supply.get().takeUp(product)) {
+        if (!material.takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
+            material.heatMeanwhile();
             return;
         }
         if (condition.isReadyFor(product)) {
@@ -251,14 +250,14 @@ final class LineProcess {
         halt(ScrapCause.SHORT_SPOOL);
         if (orders.exchange()) {
             output.campaignEnds();
-            make(orders.current().orElseThrow());
+            make(orders.inHand().orElseThrow());
             return;
         }
         if (condition.isThreaded()) {
             condition.unthreaded(ScrapCause.STOPPAGE);
         }
         if (condition.inScrew().isEmpty()) {
-            turnTo(orders.current().orElseThrow().order.product());
+            turnTo(orders.inHand().orElseThrow().order.product());
         }
         clock.enter(stores.standFor(stock));
     }
@@ -266,28 +265,30 @@ final class LineProcess {
     private void produce(Product product) {
         condition.holds(product);
         stores.mount(product);
-        making.begin(product, rateKgPerH(product));
+        making.begin(product, material.rateKgPerH(product));
         tell("makes", product.label());
-        lookAhead();
-    }
-
-    /** Rate with a product: that of the line, or what its dryer can dry. */
-    private double rateKgPerH(Product product) {
-        double byLine = line.rateKgPerH(product);
-        return supply.map(source -> Math.min(byLine, source.limitKgPerH(product)))
-                .orElse(byLine);
+        orders.lookAhead();
     }
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
         clock.heat().screw(rateKgPerS > 0);
-        supply.ifPresent(source -> source.draw(rateKgPerS));
+        material.draw(rateKgPerS);
         stores.draw(rateKgPerS > 0 && !ledger.materials.isCompound() ? strands.dieKgPerS() : 0);
+    }
+
+    boolean isWaitingForMaterial() {
+        return clock.state() == LineState.WAITING_FOR_MATERIAL;
+    }
+
+    /** A batch has been loaded for the line. */
+    void materialIsLoaded() {
+        material.heatMeanwhile();
     }
 
     /** The material that the line waits for is dry. */
     void materialIsDry() {
-        if (clock.state() == LineState.WAITING_FOR_MATERIAL) {
+        if (isWaitingForMaterial()) {
             decide();
         }
     }
@@ -368,13 +369,16 @@ final class LineProcess {
         program.run(steps);
     }
 
-    // ------------------------------------------------------------------ full accumulator
-
     /** An accumulator is full and the policy is to stop. */
     void overflowStop() {
         overflowStopped = true;
         stopMaking();
         clock.enter(LineState.OVERFLOW_STOP);
+    }
+
+    /** A strand begins or ceases to overflow. */
+    void overflowChanged() {
+        clock.holdUp(strands.isAllOverflowing());
     }
 
     /** A winder may turn again. */
@@ -425,14 +429,5 @@ final class LineProcess {
     void programEnds() {
         condition.screwStopped(world.now());
         afterProgram.run();
-    }
-
-    /** Mass of a metre of what runs to waste, where no strand is in the line to tell. */
-    double wasteKgPerM() {
-        return orders.current()
-                .map(run -> run.order.product())
-                .or(condition::inScrew)
-                .map(product -> product.filament().kgPerM())
-                .orElse(1.0);
     }
 }

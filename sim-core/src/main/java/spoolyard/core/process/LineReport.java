@@ -43,7 +43,7 @@ final class LineReport {
                 ledger.swapWaits == 0 ? 0 : Ticks.toSeconds(ledger.swapWaitTicks) / ledger.swapWaits,
                 Ticks.toSeconds(ledger.longestSwapWaitTicks),
                 stoppages(line.stoppageClocks()),
-                states.activePeriods(),
+                ledger.stepWasteByCause(),
                 ledger.gauge.result(),
                 use(line));
     }
@@ -51,7 +51,13 @@ final class LineReport {
     private static LineUse use(LineProcess line) {
         HeatLedger heat = line.clock().heat();
         MaterialLedger materials = line.ledger().materials;
-        return new LineUse(heat.heatUps(), heat.periods(), heat.standbyS(), materials.uses(), materials.compoundKg());
+        return new LineUse(
+                heat.heatUps(),
+                heat.periods(),
+                heat.standbyS(),
+                materials.uses(),
+                materials.compoundKg(),
+                heat.heaters());
     }
 
     /** One row a cause, the strands of a line added up. */

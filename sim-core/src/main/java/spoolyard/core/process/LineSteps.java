@@ -21,6 +21,8 @@ final class LineSteps implements Program.Listener {
         if (step.isChangeover()) {
             changeovers.touch();
         }
+        strands.advance();
+        line.ledger().materials.takesCompound(false);
         waste(step.waste().alsoWhileWaiting() ? step.waste() : Step.Waste.NONE);
         line.enter(LineState.WAITING_FOR_CREW);
     }
@@ -33,6 +35,8 @@ final class LineSteps implements Program.Listener {
         line.ledger().materials.takesCompound(step.isCompound());
         if (step.isHeatUp()) {
             line.clock().heat().heatUpBegins();
+        } else if (step.isTemperatureMove()) {
+            line.clock().heat().setPointsMove();
         }
         waste(step.waste());
         line.enter(step.state());
@@ -58,7 +62,7 @@ final class LineSteps implements Program.Listener {
     }
 
     private void waste(Step.Waste waste) {
-        strands.feedWaste(waste, line.wasteKgPerM());
+        strands.feedWaste(waste, line.orders().wasteKgPerM());
         line.draw(waste.kgPerS());
     }
 }

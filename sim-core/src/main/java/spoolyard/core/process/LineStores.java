@@ -81,6 +81,11 @@ final class LineStores {
 
     // ------------------------------------------------------------------ shortage
 
+    /** Whether a line whose order lacks something makes another one. */
+    boolean letExchange() {
+        return stores.letsExchange();
+    }
+
     boolean hasAllFor(Product product) {
         return missingFor(product).isEmpty();
     }

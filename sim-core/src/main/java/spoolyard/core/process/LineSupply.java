@@ -1,6 +1,7 @@
 package spoolyard.core.process;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Place;
@@ -128,6 +129,16 @@ final class LineSupply implements Charge.Listener {
 
     void draw(double kgPerS) {
         feeding.ifPresent(charge -> charge.draw(kgPerS));
+    }
+
+    /** When what the line waits for is dry; empty while that is not known. */
+    OptionalLong dryTick() {
+        return feeding.map(Charge::dryTick).orElse(OptionalLong.empty());
+    }
+
+    @Override
+    public void loaded() {
+        line.materialIsLoaded();
     }
 
     @Override

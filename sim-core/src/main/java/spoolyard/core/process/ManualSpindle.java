@@ -38,6 +38,7 @@ final class ManualSpindle extends AbstractSpindle {
 
     @Override
     long firstStage() {
+        strand.workBegins();
         return stopTime.nextTicks();
     }
 

@@ -21,8 +21,6 @@ final class Member {
         }
     }
 
-    private static final long NEVER_YET = -1;
-
     final RoleCrew role;
     private final CrewDesk desk;
     private final TimedEvent next;
@@ -36,7 +34,6 @@ final class Member {
     private boolean breakIsRelieved;
     private boolean leaving;
     private long since;
-    private long activeUntil = NEVER_YET;
 
     Member(CrewDesk desk, RoleCrew role, int number) {
         this.desk = desk;
@@ -100,7 +97,6 @@ final class Member {
         shift = itsShift;
         zones = role.zonesOf(place, itsShift.heads(role.index()));
         leaving = false;
-        activeUntil = NEVER_YET;
         enter(State.IDLE);
         breaks.begin(itsShift, place);
     }
@@ -247,11 +243,7 @@ final class Member {
 
     private void enter(State nextState) {
         book();
-        if (state.isActive()) {
-            activeUntil = since;
-        } else if (nextState.isActive() && activeUntil != since) {
-            shift.ledger(role.index()).activePeriods++;
-        }
+        role.personTurns(state, nextState);
         state = nextState;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
@@ -45,7 +46,10 @@ public final class PlantLaws {
             laws.addAll(List.of(two.transferTimeS(), two.unloadTimeS()));
         }
         StartStop how = line.startStop();
-        laws.addAll(List.of(how.heatUpS(), how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
+        if (how.heatUp() instanceof HeatUp.Timed timed) {
+            laws.add(timed.timeS());
+        }
+        laws.addAll(List.of(how.soakS(), how.threadUpS(), how.stabiliseS(), how.shutDownS()));
         line.stoppages().forEach(cause -> addStoppage(laws, cause));
         line.gauge().ifPresent(gauge -> gauge.excursions()
                 .forEach(each -> laws.addAll(List.of(each.untilNextS(), each.lengthS()))));

@@ -15,6 +15,7 @@ import spoolyard.core.random.InverseTables;
 import spoolyard.core.random.Streams;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.SwapLog;
 
 /**
  * One replication of a plant: one object, one thread, used once. The same plant, seed and replication give bit-identical
@@ -45,7 +46,7 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, PlantLaws.tables(plant)), masterSeed, replication, log);
+        this(plant, PlantLaws.tables(plant), masterSeed, replication, log);
     }
 
     /**
@@ -58,17 +59,28 @@ public final class PlantRun {
      * @param log where to tell events, {@link EventLog#SILENT} for nowhere
      */
     public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log) {
-        this(plant, new Streams(masterSeed, replication, tables), masterSeed, replication, log);
+        this(plant, tables, masterSeed, replication, log, SwapLog.SILENT);
     }
 
-    private PlantRun(Plant plant, Streams streams, long masterSeed, int replication, EventLog log) {
+    /**
+     * Prepares one of many runs of a plant, which also tells its spool changes.
+     *
+     * @param plant the plant
+     * @param tables from {@link PlantLaws#tables(Plant)}, shared by all runs of the plant
+     * @param masterSeed seed of the experiment, any value
+     * @param replication number of the replication, {@code >= 0}
+     * @param log where to tell events, {@link EventLog#SILENT} for nowhere
+     * @param swaps where to tell spool changes, {@link SwapLog#SILENT} for nowhere
+     */
+    public PlantRun(Plant plant, InverseTables tables, long masterSeed, int replication, EventLog log, SwapLog swaps) {
         this.masterSeed = masterSeed;
         this.replication = replication;
-        this.world = new World(plant, new Engine(), streams, log);
+        this.world = new World(plant, new Engine(), new Streams(masterSeed, replication, tables), log, swaps);
         this.desk = new CrewDesk(
                 world.engine(),
                 plant.crew(),
-                plant.lines().stream().map(Line::name).toList());
+                plant.lines().stream().map(Line::name).toList(),
+                world.active());
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
         this.stores = new Stores(world);
@@ -102,7 +114,9 @@ public final class PlantRun {
         start();
         world.engine().runUntil(horizon);
         desk.close();
-        return result();
+        RunResult result = result();
+        lines.forEach(line -> line.strands().forEach(Strand::tellChange));
+        return result;
     }
 
     /** Puts everything that is known beforehand on the calendar. */
@@ -159,7 +173,8 @@ public final class PlantRun {
                 inbound.stream().map(InboundProcess::result).toList(),
                 flow.result(route.waiting(), route.inWork()),
                 route.quality(),
-                stores.results());
+                stores.results(),
+                world.active().close(world.plant().horizonTicks()));
     }
 
     private List<RunResult.CrewResult> crewResults() {

@@ -14,8 +14,6 @@ import spoolyard.core.plant.Window;
 
 /** The stations at which spools are put right. Their racks have no limit: what cannot go on must not block what can. */
 final class Rework {
-    private static final String SORT = "rework";
-
     private final World world;
     private final CrewDesk desk;
     private final List<StationProcess> used = new ArrayList<>();
@@ -59,7 +57,7 @@ final class Rework {
                 0,
                 List.of(),
                 place);
-        return new StationProcess(world, desk, description, SORT, new Rack(world, Integer.MAX_VALUE));
+        return new StationProcess(world, desk, description, StationSort.REWORK, new Rack(world, Integer.MAX_VALUE));
     }
 
     StationProcess sorting() {

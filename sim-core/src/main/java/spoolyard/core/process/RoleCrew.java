@@ -2,9 +2,11 @@ package spoolyard.core.process;
 
 import java.util.ArrayList;
 import java.util.List;
+import spoolyard.core.activity.ActivePeriods;
 import spoolyard.core.plant.Break;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.TaskKind;
+import spoolyard.core.record.Activity;
 
 /** All persons of a role. */
 final class RoleCrew {
@@ -15,6 +17,10 @@ final class RoleCrew {
     private final int[] rank = new int[TaskKind.values().length];
     private final int relievedMask;
     private final List<Member> members = new ArrayList<>();
+    private ActivePeriods periods;
+    private int activity;
+    private int idle;
+    private int busy;
     private int onRelievedBreak;
     private int reliefsAtWork;
 
@@ -57,6 +63,18 @@ final class RoleCrew {
             mask |= zoneMasks[zone];
         }
         return mask;
+    }
+
+    void takeDown(ActivePeriods active) {
+        periods = active;
+        activity = active.add(Activity.Kind.CREW, description.name());
+    }
+
+    /** A person goes from one state to another; the role is active while somebody is at work and nobody idle. */
+    void personTurns(Member.State from, Member.State to) {
+        idle += (to == Member.State.IDLE ? 1 : 0) - (from == Member.State.IDLE ? 1 : 0);
+        busy += (to.isActive() ? 1 : 0) - (from.isActive() ? 1 : 0);
+        periods.set(activity, busy > 0 && idle == 0, desk.engine().now());
     }
 
     String name() {

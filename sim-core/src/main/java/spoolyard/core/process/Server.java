@@ -16,8 +16,7 @@ final class Server implements Struck {
     private final StationProcess station;
     private final TimedEvent cycleEnd;
     private final Task work;
-    private final StateClock<ServerState> states =
-            new StateClock<>(ServerState.values(), ServerState::isActive, ServerState.CLOSED);
+    private final StateClock<ServerState> states = new StateClock<>(ServerState.values(), ServerState.CLOSED);
     private final List<Spool> batch = new ArrayList<>();
     private final List<StoppageClock> clocks = new ArrayList<>();
     private final ArrayDeque<StoppageClock> standing = new ArrayDeque<>();
@@ -164,6 +163,7 @@ final class Server implements Struck {
     /** Shows on its clocks what it does. */
     void show() {
         states.enter(stateNow(), world.now());
+        station.activityChanged();
         boolean working = states.state() == ServerState.WORKING;
         for (StoppageClock clock : clocks) {
             clock.station(working, 0);

@@ -44,7 +44,7 @@ final class SpoolRoute {
                 .orElse(-1);
         this.rework = new Rework(world, desk, rules);
         for (FinishingStation description : finishing.stations()) {
-            stations.add(new StationProcess(world, desk, description, "station", rackOf(description)));
+            stations.add(new StationProcess(world, desk, description, StationSort.FLOW, rackOf(description)));
         }
         rules.lab().ifPresent(this::buildLab);
         rules.exposure().ifPresent(this::buildGate);

@@ -2,7 +2,6 @@ package spoolyard.core.process;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.Predicate;
 import spoolyard.core.quantity.Ticks;
 
 /**
@@ -12,18 +11,14 @@ import spoolyard.core.quantity.Ticks;
  */
 final class StateClock<S extends Enum<S>> {
     private final S[] states;
-    private final Predicate<S> active;
     private final long[] ticks;
     private S state;
     private long since;
-    private long activePeriods;
 
-    StateClock(S[] states, Predicate<S> active, S initial) {
+    StateClock(S[] states, S initial) {
         this.states = states;
-        this.active = active;
         this.ticks = new long[states.length];
         this.state = initial;
-        this.activePeriods = active.test(initial) ? 1 : 0;
     }
 
     S state() {
@@ -36,9 +31,6 @@ final class StateClock<S extends Enum<S>> {
             return;
         }
         close(now);
-        if (active.test(next) && !active.test(state)) {
-            activePeriods++;
-        }
         state = next;
     }
 
@@ -46,10 +38,6 @@ final class StateClock<S extends Enum<S>> {
     void close(long now) {
         ticks[state.ordinal()] += now - since;
         since = now;
-    }
-
-    long activePeriods() {
-        return activePeriods;
     }
 
     long ticksIn(S which) {

@@ -19,12 +19,16 @@ import spoolyard.core.record.StationResult;
 
 /** A finishing station as it runs: its rack, its work places, and where its spools go next. */
 final class StationProcess {
+    private static final int NONE = -1;
+
     private final World world;
     private final FinishingStation description;
     private final Rack rack;
     private final List<Server> servers = new ArrayList<>();
     private final List<Variate> cycleTimes = new ArrayList<>();
     private final Uniforms repeat;
+    private final int activity;
+    private final boolean isLab;
     private Consumer<Server> onward;
     private SealingGate gate = SealingGate.OPEN;
     private Optional<CartonDesk> cartons = Optional.empty();
@@ -37,14 +41,14 @@ final class StationProcess {
     private long longestWaitTicks;
 
     StationProcess(World world, CrewDesk desk, FinishingStation description) {
-        this(world, desk, description, "station", new Rack(world, description.waitingPlaces()));
+        this(world, desk, description, StationSort.FLOW, new Rack(world, description.waitingPlaces()));
     }
 
-    StationProcess(World world, CrewDesk desk, FinishingStation description, String sort, Rack rack) {
+    StationProcess(World world, CrewDesk desk, FinishingStation description, StationSort sort, Rack rack) {
         this.world = world;
         this.description = description;
         this.rack = rack;
-        String name = sort + " " + description.name();
+        String name = sort.label() + " " + description.name();
         for (FinishingStation.Cycle cycle : description.cycles()) {
             cycleTimes.add(
                     world.streams().variate(cycle.timeS(), name + " / cycle up to " + cycle.upToSpoolKg() + " kg"));
@@ -53,6 +57,10 @@ final class StationProcess {
         for (int number = 1; number <= description.servers(); number++) {
             servers.add(new Server(world, desk, this, name + " / place " + number));
         }
+        this.isLab = sort == StationSort.LAB;
+        this.activity = sort.kind()
+                .map(kind -> world.active().add(kind, description.name()))
+                .orElse(NONE);
         rack.whenSpoolArrives(spool -> offerWork());
     }
 
@@ -129,6 +137,7 @@ final class StationProcess {
         if (lacksCartons()) {
             servers.forEach(Server::show);
         }
+        activityChanged();
     }
 
     /** Whether spools wait, none of which there is a carton for. */
@@ -140,6 +149,17 @@ final class StationProcess {
     /** Brings the first spool that there is a carton for to the head of the rack; false if there is none. */
     private boolean hasCarton() {
         return cartons.isEmpty() || rack.bringForward(cartons.get()::hasFor);
+    }
+
+    /** Takes down whether all places are active; a test of the lab counts only while a further lot waits for it. */
+    void activityChanged() {
+        if (activity != NONE) {
+            boolean isActive = !isLab || rack.size() > 0;
+            for (int i = 0; isActive && i < servers.size(); i++) {
+                isActive = servers.get(i).states().state().isActive();
+            }
+            world.active().set(activity, isActive, world.now());
+        }
     }
 
     /** Whether spools wait, once the gate has turned away those at the head that must not go in. */
@@ -234,11 +254,9 @@ final class StationProcess {
     StationResult result() {
         Map<ServerState, Double> seconds = new EnumMap<>(ServerState.class);
         Arrays.stream(ServerState.values()).forEach(state -> seconds.put(state, 0.0));
-        long active = 0;
         for (Server server : servers) {
             server.states().close(world.now());
             server.states().seconds().forEach((state, s) -> seconds.merge(state, s, Double::sum));
-            active += server.states().activePeriods();
         }
         return new StationResult(
                 description.name(),
@@ -250,7 +268,6 @@ final class StationProcess {
                 Ticks.toSeconds(longestWaitTicks),
                 rack.meanSize(),
                 rack.peak(),
-                begun == 0 ? 0 : waited / (double) begun,
-                active);
+                begun == 0 ? 0 : waited / (double) begun);
     }
 }

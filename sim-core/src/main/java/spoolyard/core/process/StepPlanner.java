@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import spoolyard.core.plant.ChangeoverRules;
@@ -29,23 +30,21 @@ final class StepPlanner {
     private final PurgeTable purges;
     private final ToDoubleFunction<Product> rateKgPerH;
     private final Map<String, Variate> times = new LinkedHashMap<>();
-    private final Variate heatUp;
-    private final Variate soak;
+    private final Heating heating;
     private final Variate threadUp;
     private final Variate stabilise;
     private final Variate shutDown;
     private final Variate approval;
     private final Uniforms refusal;
 
-    StepPlanner(World world, Line line, PurgeTable purges, ToDoubleFunction<Product> rateKgPerH) {
+    StepPlanner(World world, Line line, Heating heating, PurgeTable purges, ToDoubleFunction<Product> rateKgPerH) {
         this.world = world;
         this.line = line;
         this.startStop = line.startStop();
         this.rules = world.plant().changeovers();
         this.purges = purges;
         this.rateKgPerH = rateKgPerH;
-        this.heatUp = variate(startStop.heatUpS(), "heat-up");
-        this.soak = variate(startStop.soakS(), "soak");
+        this.heating = heating;
         this.threadUp = variate(startStop.threadUpS(), "thread-up");
         this.stabilise = variate(startStop.stabiliseS(), "stabilising");
         this.shutDown = variate(startStop.shutDownS(), "shut-down");
@@ -55,13 +54,6 @@ final class StepPlanner {
 
     private Variate variate(Law law, String what) {
         return world.streams().variate(law, "line " + line.name() + " / " + what);
-    }
-
-    /** Heating ahead of the working period. */
-    List<Step> preheat() {
-        return List.of(
-                Step.alone(Step.HEAT_UP, LineState.STARTING, heatUp.nextTicks(), Step.Waste.NONE),
-                Step.alone("soak", LineState.STARTING, soak.nextTicks(), Step.Waste.NONE));
     }
 
     long drawShutDownTicks() {
@@ -82,12 +74,15 @@ final class StepPlanner {
         List<Step> steps = new ArrayList<>();
         boolean cold = !condition.isHot();
         if (cold) {
-            steps.addAll(preheat());
+            steps.addAll(heating.fromCold(Optional.of(product.polymer())));
         }
         condition
                 .inScrew()
                 .filter(from -> !from.sameMelt(product))
                 .ifPresent(from -> changeover(steps, from, product, condition));
+        if (!cold && steps.stream().noneMatch(Step::isTemperatureMove)) {
+            heating.toSetPoints(product.polymer()).ifPresent(step -> steps.add(0, step));
+        }
         addStartUpPurge(steps, product, condition);
         ScrapCause cause = condition.cause();
         boolean forChangeover = cause == ScrapCause.POLYMER_PURGE;
@@ -171,11 +166,7 @@ final class StepPlanner {
 
     private void addPolymerChange(List<Step> steps, Product from, Product to, LineCondition condition) {
         if (condition.isHot()) {
-            double kelvin =
-                    Math.abs(to.polymer().meltTemperatureC() - from.polymer().meltTemperatureC());
-            long ticks = Ticks.ofSeconds(kelvin * rules.temperatureMoveS());
-            steps.add(Step.alone("temperature", LineState.SET_UP, ticks, Step.Waste.NONE)
-                    .inChangeover());
+            steps.add(heating.move(from.polymer(), to.polymer()).inChangeover());
         }
         addSetUp(steps, "polymer step ", rules.polymerSteps());
         double compoundKg = rules.compoundHoldUps() * line.holdUpKg();

@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
+import spoolyard.core.plant.Line;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Product;
 import spoolyard.core.quantity.Ticks;
@@ -16,26 +17,13 @@ import spoolyard.core.record.ScrapCause;
  */
 final class Strand {
     /** Below this, a length is a rounding of the clock: a strand at 5 m/s moves 5 micrometres in a tick. */
-    private static final double SLACK_M = 1e-5;
+    static final double SLACK_M = 1e-5;
 
     private enum Feed {
         STOPPED,
         PRODUCT,
-        WASTE
-    }
-
-    private enum Winding {
-        STANDING,
-        FOLLOWING,
-        CATCHING_UP
-    }
-
-    private enum Crossing {
-        NONE,
-        SPOOL_FULL,
-        HOME,
-        SLOW_LEVEL,
-        CAPACITY
+        WASTE,
+        STEP_WASTE
     }
 
     private final World world;
@@ -55,6 +43,7 @@ final class Strand {
     private boolean slowing;
     private boolean diverted;
     private final Blemishes blemishes = new Blemishes();
+    private final SpoolChange change;
     private double doneM;
     private long last;
     private double kgPerM;
@@ -65,7 +54,7 @@ final class Strand {
     private double woundM;
     private double heldKg;
 
-    Strand(World world, LineProcess line, LineLedger ledger, String name) {
+    Strand(World world, LineProcess line, LineLedger ledger, int number) {
         this.world = world;
         this.line = line;
         this.ledger = ledger;
@@ -74,6 +63,8 @@ final class Strand {
                 ? slow.fromLevelShare() * roomM
                 : Double.POSITIVE_INFINITY;
         this.catchUpMPerS = line.description().winder().maxSpeedMPerS();
+        this.change = new SpoolChange(ledger, world.swaps(), line.description().name(), number);
+        String name = nameOf(line.description(), number);
         this.crossing = new TimedEvent(world.engine(), Phase.FINISH) {
             @Override
             protected void happen() {
@@ -87,6 +78,10 @@ final class Strand {
         };
     }
 
+    static String nameOf(Line line, int number) {
+        return "line " + line.name() + " / strand " + number;
+    }
+
     void attach(Spindle itsSpindle) {
         spindle = itsSpindle;
     }
@@ -98,6 +93,7 @@ final class Strand {
             throw new IllegalStateException("strand of line "
                     + line.description().name() + " still holds " + (levelM + woundM) + " m of the product before.");
         }
+        change.winds(product);
         kgPerM = product.filament().kgPerM();
         targetM = product.spoolKg() * (1 + overlength) / kgPerM;
     }
@@ -118,6 +114,12 @@ final class Strand {
         }
     }
 
+    /** All that passes the die is scrap, while the line goes through a step. */
+    void feedStepWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
+        feedWaste(kgPerS, kgPerMetre, cause);
+        feed = Feed.STEP_WASTE;
+    }
+
     /** All that passes the die is scrap. */
     void feedWaste(double kgPerS, double kgPerMetre, ScrapCause cause) {
         advance();
@@ -128,6 +130,11 @@ final class Strand {
         dieMPerS = kgPerS / kgPerM;
         wasteCause = cause;
         plan();
+    }
+
+    /** Goes on to run to waste, at another speed. */
+    void wasteAt(double kgPerS) {
+        feedWaste(kgPerS, kgPerM, wasteCause);
     }
 
     void stopFeed() {
@@ -153,6 +160,7 @@ final class Strand {
     }
 
     private void dropAll() {
+        change.emptied();
         doneM += levelM + woundM;
         levelM = 0;
         woundM = 0;
@@ -190,6 +198,7 @@ final class Strand {
         woundM = 0;
         heldKg += massKg;
         ledger.swaps++;
+        change.begin(last, levelM);
         spindle.spoolFull(line.shortSpool(massKg));
     }
 
@@ -207,6 +216,7 @@ final class Strand {
     /** The spindle has an empty spool and may turn. */
     void winderReady() {
         advance();
+        change.turns(last);
         line.winderReady();
         if (winding == Winding.STANDING && (feed == Feed.PRODUCT || levelM > 0)) {
             beginWinding();
@@ -218,6 +228,23 @@ final class Strand {
     void takenOff(Spool spool) {
         heldKg -= spool.massKg;
         line.takenOff(spool);
+    }
+
+    /** The work begins that lets the winder turn. */
+    void workBegins() {
+        double sinceS = Ticks.toSeconds(world.now() - last);
+        change.workBegins(world.now(), levelM + inflowMPerS() * sinceS, inflowMPerS());
+    }
+
+    /** The person has left the swap unfinished. */
+    void workInterrupted() {
+        change.disturbed(world.now());
+        holdUpChanged();
+    }
+
+    /** Tells of the last spool change. */
+    void tellChange() {
+        change.tell();
     }
 
     /** Somebody has arrived at, or left, the swap: what holds it has changed. */
@@ -238,6 +265,11 @@ final class Strand {
 
     boolean isWinderReady() {
         return spindle.isReady();
+    }
+
+    /** All that passes the die is lost because the accumulator is full. */
+    boolean isOverflowing() {
+        return overflow != null;
     }
 
     boolean isSlowing() {
@@ -274,28 +306,40 @@ final class Strand {
         double inNowM = inflowMPerS() * seconds;
         if (feed != Feed.STOPPED) {
             bookFeed(dieMPerS * seconds, inNowM);
+        } else if (overflow != null) {
+            change.stands(seconds, overflow);
         }
         levelM += inNowM - woundNowM;
         woundM += woundNowM;
         ledger.peakLevelM = Math.max(ledger.peakLevelM, levelM);
+        if (winding == Winding.STANDING) {
+            change.reaches(levelM);
+        }
     }
 
     private void bookFeed(double fedM, double inM) {
         ledger.fed(fedM * kgPerM);
-        if (feed == Feed.WASTE) {
+        if (feed == Feed.STEP_WASTE) {
+            ledger.stepWaste(wasteCause, fedM * kgPerM);
+        } else if (feed == Feed.WASTE) {
             ledger.scrap(wasteCause, fedM * kgPerM);
         } else if (diverted) {
             ledger.scrap(ScrapCause.OUT_OF_TOLERANCE, fedM * kgPerM);
         } else if (overflow != null) {
             ledger.scrap(ScrapCause.OVERFLOW, fedM * kgPerM);
-            ledger.overflowM[overflow.ordinal()] += fedM;
+            change.loses(fedM, overflow);
         } else if (fedM > inM) {
             ledger.scrap(ScrapCause.SLOWED, (fedM - inM) * kgPerM);
         }
     }
 
     private double inflowMPerS() {
-        return feed == Feed.PRODUCT && overflow == null && !diverted ? dieMPerS * keptShare : 0;
+        return overflow == null ? keptMPerS() : 0;
+    }
+
+    /** What enters the accumulator while it has room. */
+    private double keptMPerS() {
+        return feed == Feed.PRODUCT && !diverted ? dieMPerS * keptShare : 0;
     }
 
     private double windMPerS() {
@@ -316,7 +360,10 @@ final class Strand {
     }
 
     private void endOverflow() {
-        overflow = null;
+        if (overflow != null) {
+            overflow = null;
+            line.overflowChanged();
+        }
         if (slowing) {
             slowing = false;
             line.making().slowingChanged();
@@ -324,6 +371,7 @@ final class Strand {
     }
 
     private void plan() {
+        change.feeds(last, keptMPerS());
         double seconds = Double.POSITIVE_INFINITY;
         next = Crossing.NONE;
         if (winding == Winding.STANDING) {
@@ -390,16 +438,19 @@ final class Strand {
         woundM = 0;
         heldKg += massKg;
         ledger.swaps++;
+        change.begin(last, levelM);
         spindle.spoolFull(line.newSpool(this, massKg, blemishes.takeUpTo(doneM)));
     }
 
     private void overflow() {
         OverflowCause cause = spindle.holdUp();
-        ledger.overflows[cause.ordinal()]++;
-        if (line.description().overflow() instanceof OverflowPolicy.Stop) {
+        boolean lineStands = line.description().overflow() instanceof OverflowPolicy.Stop;
+        change.overflows(cause, lineStands);
+        overflow = cause;
+        if (lineStands) {
             line.overflowStop();
         } else {
-            overflow = cause;
+            line.overflowChanged();
         }
         if (world.log().isOn()) {
             world.tell(line.description().name(), "accumulator full", cause.label());

@@ -27,13 +27,14 @@ final class StrandGroup {
         Line line = process.description();
         this.freshlyThreaded = new boolean[line.strands()];
         for (int number = 1; number <= line.strands(); number++) {
-            add("line " + line.name() + " / strand " + number);
+            add(number);
         }
     }
 
-    private void add(String name) {
+    private void add(int number) {
         Line line = process.description();
-        Strand strand = new Strand(world, process, process.ledger(), name);
+        String name = Strand.nameOf(line, number);
+        Strand strand = new Strand(world, process, process.ledger(), number);
         AbstractSpindle spindle = line.winder() instanceof Winder.Manual
                 ? new ManualSpindle(world, floor.desk(), floor.rack(), process, strand, name)
                 : new TwoPositionSpindle(world, floor.desk(), floor.rack(), process, strand, name);
@@ -67,10 +68,12 @@ final class StrandGroup {
         gauges.forEach(gauge -> gauge.makes(product));
     }
 
-    /** Product on all strands that are not being repaired. */
+    /** Product on all strands that are not being repaired; those run to waste at the same speed. */
     void feedProduct(double kgPerS, double kgPerM, double scrapShare) {
         for (Strand strand : strands) {
-            if (!isUnderRepair(strand)) {
+            if (isUnderRepair(strand)) {
+                strand.wasteAt(kgPerS / strands.size());
+            } else {
                 strand.feedProduct(kgPerS / strands.size() / kgPerM, scrapShare);
             }
         }
@@ -79,7 +82,7 @@ final class StrandGroup {
     void feedWaste(Step.Waste waste, double kgPerM) {
         for (Strand strand : strands) {
             if (waste.kgPerS() > 0) {
-                strand.feedWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
+                strand.feedStepWaste(waste.kgPerS() / strands.size(), kgPerM, waste.cause());
             } else {
                 strand.stopFeed();
             }
@@ -158,6 +161,18 @@ final class StrandGroup {
             }
         }
         return false;
+    }
+
+    /** Whether every strand on product loses all of it to a full accumulator. */
+    boolean isAllOverflowing() {
+        boolean isAny = false;
+        for (Strand strand : strands) {
+            if (strand.isOnProduct() && !strand.isOverflowing()) {
+                return false;
+            }
+            isAny |= strand.isOverflowing();
+        }
+        return isAny;
     }
 
     boolean isAnySlowing() {

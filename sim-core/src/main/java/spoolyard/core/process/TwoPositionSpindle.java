@@ -59,6 +59,7 @@ final class TwoPositionSpindle extends AbstractSpindle {
 
     private void beginTransfer(Spool spool) {
         inTransfer = spool;
+        strand.workBegins();
         transfer.in(transferTime.nextTicks());
     }
 

@@ -27,7 +27,8 @@ import java.util.Map;
  * @param meanSwapWaitS mean time from full spool to the person's arrival, seconds; 0 if none
  * @param longestSwapWaitS longest such time, seconds
  * @param stoppages by cause, in plant order
- * @param activePeriods number of unbroken active periods (see {@link LineState#isActive()})
+ * @param stepWasteKg of the scrap, what ran to waste in a step of a program (start, purge, restart) and so outside
+ *     production time, kg by cause
  * @param gauge what excursions out of tolerance cost
  * @param use heat and materials it took
  */
@@ -50,13 +51,14 @@ public record LineResult(
         double meanSwapWaitS,
         double longestSwapWaitS,
         List<StoppageResult> stoppages,
-        long activePeriods,
+        Map<ScrapCause, Double> stepWasteKg,
         GaugeResult gauge,
         LineUse use) {
     /** Copies the collections; every enum constant must be a key. */
     public LineResult {
         stateS = Collections.unmodifiableMap(new EnumMap<>(stateS));
         scrapKg = Collections.unmodifiableMap(new EnumMap<>(scrapKg));
+        stepWasteKg = Collections.unmodifiableMap(new EnumMap<>(stepWasteKg));
         overflows = Collections.unmodifiableMap(new EnumMap<>(overflows));
         overflowM = Collections.unmodifiableMap(new EnumMap<>(overflowM));
         stoppages = List.copyOf(stoppages);
@@ -83,7 +85,7 @@ public record LineResult(
      * @param meanSwapWaitS as above
      * @param longestSwapWaitS as above
      * @param stoppages as above
-     * @param activePeriods as above
+     * @param stepWasteKg as above
      */
     public LineResult(
             String line,
@@ -104,7 +106,7 @@ public record LineResult(
             double meanSwapWaitS,
             double longestSwapWaitS,
             List<StoppageResult> stoppages,
-            long activePeriods) {
+            Map<ScrapCause, Double> stepWasteKg) {
         this(
                 line,
                 stateS,
@@ -124,7 +126,7 @@ public record LineResult(
                 meanSwapWaitS,
                 longestSwapWaitS,
                 stoppages,
-                activePeriods,
+                stepWasteKg,
                 GaugeResult.NONE,
                 LineUse.NONE);
     }

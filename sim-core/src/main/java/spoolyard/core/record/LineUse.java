@@ -1,6 +1,7 @@
 package spoolyard.core.record;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What heat and materials a line took over one replication. Immutable.
@@ -10,17 +11,31 @@ import java.util.List;
  * @param standbyS time at heat with the screw standing, seconds
  * @param materials by product with no regard to spool size, in order of first use
  * @param compoundKg purge compound through the die, kg
+ * @param heaters what its heaters drew; empty if it is not heated by zone
  */
 public record LineUse(
-        long heatUps, List<HotPeriod> hot, double standbyS, List<MaterialUse> materials, double compoundKg) {
+        long heatUps,
+        List<HotPeriod> hot,
+        double standbyS,
+        List<MaterialUse> materials,
+        double compoundKg,
+        Optional<HeaterUse> heaters) {
     /** Nothing was told. */
-    public static final LineUse NONE = new LineUse(0, List.of(), 0, List.of(), 0);
+    public static final LineUse NONE = new LineUse(0, List.of(), 0, List.of(), 0, Optional.empty());
 
     /** Copies the lists. */
     public LineUse {
         hot = List.copyOf(hot);
         materials = List.copyOf(materials);
     }
+
+    /**
+     * Electric energy of the heaters of a line while its screw stood.
+     *
+     * @param heatUpKwh to bring it from cold to its set points, kWh
+     * @param standbyKwh to hold and move its set points, kWh
+     */
+    public record HeaterUse(double heatUpKwh, double standbyKwh) {}
 
     /**
      * A stretch of time in which the heaters were on.

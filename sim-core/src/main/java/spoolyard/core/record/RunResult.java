@@ -19,6 +19,7 @@ import java.util.List;
  * @param flow spools and their whereabouts
  * @param quality lab, exposure clock and spools lost behind the line
  * @param stocks one an article in store, in plant order
+ * @param activity active periods of lines, roles, stations, lab tests and dryers, by kind, then plant order
  */
 public record RunResult(
         long masterSeed,
@@ -34,7 +35,8 @@ public record RunResult(
         List<InboundResult> inbound,
         FlowResult flow,
         QualityResult quality,
-        List<StockResult> stocks) {
+        List<StockResult> stocks,
+        List<Activity> activity) {
     /** Copies the lists. */
     public RunResult {
         lines = List.copyOf(lines);
@@ -45,10 +47,11 @@ public record RunResult(
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
         stocks = List.copyOf(stocks);
+        activity = List.copyOf(activity);
     }
 
     /**
-     * A run without lab, exposure clock and stocks.
+     * A run without lab, exposure clock and stocks, of whose activity nothing is told.
      *
      * @param masterSeed as above
      * @param replication as above
@@ -90,6 +93,7 @@ public record RunResult(
                 inbound,
                 flow,
                 QualityResult.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -212,8 +216,6 @@ public record RunResult(
      * @param tasks tasks ended
      * @param meanWaitS mean time from call to arrival over the tasks ended, seconds; 0 if none
      * @param longestWaitS longest such time, seconds
-     * @param activePeriods number of unbroken periods of work and walking, over all persons: tasks that follow each other
-     *     at once are one period
      * @param ratedPaidS person-seconds paid, each times the pay factor of its shift
      */
     public record CrewResult(
@@ -227,7 +229,6 @@ public record RunResult(
             long tasks,
             double meanWaitS,
             double longestWaitS,
-            long activePeriods,
             double ratedPaidS) {
         /**
          * A role at the usual pay.
@@ -242,7 +243,6 @@ public record RunResult(
          * @param tasks as above
          * @param meanWaitS as above
          * @param longestWaitS as above
-         * @param activePeriods as above
          */
         public CrewResult(
                 String role,
@@ -254,21 +254,8 @@ public record RunResult(
                 double paidS,
                 long tasks,
                 double meanWaitS,
-                double longestWaitS,
-                long activePeriods) {
-            this(
-                    role,
-                    shift,
-                    presentS,
-                    busyS,
-                    walkingS,
-                    breakS,
-                    paidS,
-                    tasks,
-                    meanWaitS,
-                    longestWaitS,
-                    activePeriods,
-                    paidS);
+                double longestWaitS) {
+            this(role, shift, presentS, busyS, walkingS, breakS, paidS, tasks, meanWaitS, longestWaitS, paidS);
         }
     }
 

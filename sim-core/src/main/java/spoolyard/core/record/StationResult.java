@@ -17,7 +17,6 @@ import java.util.Map;
  * @param meanWaiting time-average number of waiting spools
  * @param peakWaiting largest number of waiting spools
  * @param waitedShare share of the spools begun that had to wait at all
- * @param activePeriods number of unbroken active periods over all servers
  */
 public record StationResult(
         String station,
@@ -29,8 +28,7 @@ public record StationResult(
         double longestWaitS,
         double meanWaiting,
         int peakWaiting,
-        double waitedShare,
-        long activePeriods) {
+        double waitedShare) {
     /** Copies the map; every state must be a key. */
     public StationResult {
         stateS = Collections.unmodifiableMap(new EnumMap<>(stateS));

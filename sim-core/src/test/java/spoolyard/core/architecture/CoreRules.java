@@ -46,6 +46,7 @@ final class CoreRules {
         rules.put("policy decides on plant and record", arrow("policy", List.of("plant", "quantity", "record")));
         rules.put("gauge studies laws of the plant", arrow("gauge", List.of("plant", "quantity", "random")));
         rules.put("account values plant and record", arrow("account", List.of("plant", "quantity", "record")));
+        rules.put("activity stands on the record", arrow("activity", List.of("quantity", "record")));
         rules.put("colour stands alone", arrow("colour", List.of()));
         rules.put("washout stands alone", arrow("washout", List.of()));
         rules.put("purge joins colour, washout and plant", arrow("purge", List.of("colour", "washout", "plant")));

@@ -55,6 +55,7 @@ final class CoreRulesTest {
         defects.put("policy decides on plant and record", new String[] {"Choice", "Motor"});
         defects.put("gauge studies laws of the plant", new String[] {"Loop", "Motor"});
         defects.put("account values plant and record", new String[] {"Bill", "Motor"});
+        defects.put("activity stands on the record", new String[] {"Shift", "Motor"});
         defects.put("colour stands alone", new String[] {"Paint", "Motor"});
         defects.put("washout stands alone", new String[] {"Sink", "Motor"});
         defects.put("purge joins colour, washout and plant", new String[] {"Drain", "Motor"});

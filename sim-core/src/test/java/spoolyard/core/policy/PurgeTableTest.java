@@ -14,6 +14,7 @@ import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.OverflowPolicy;
@@ -62,7 +63,16 @@ class PurgeTableTest {
 
     private static Line line(String name, double holdUpKg) {
         StartStop start = new StartStop(
-                Law.ZERO, Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, EndOfPeriod.SHUT_DOWN, 0, CrewNeed.NOBODY);
+                new HeatUp.Timed(Law.ZERO),
+                Law.ZERO,
+                Law.ZERO,
+                Law.ZERO,
+                0,
+                Law.ZERO,
+                0,
+                EndOfPeriod.SHUT_DOWN,
+                0,
+                CrewNeed.NOBODY);
         return new Line(
                 name,
                 1,

@@ -241,11 +241,15 @@ class AccountProperties {
         BigDecimal kwh = big(55).multiply(hotH)
                 .add(big(20).multiply(big(Ticks.toHours(run.horizonTicks())).subtract(hotH)));
         for (LineResult line : run.lines()) {
-            kwh = kwh.add(big(0.5625).multiply(big(line.fedKg())))
-                    .add(big(18).multiply(big(line.use().heatUps())))
-                    .add(big(3.5).multiply(big(line.use().standbyS() / 3600)));
+            kwh = kwh.add(big(0.5625).multiply(big(line.fedKg()))).add(heaters(line.use()));
         }
         return kwh;
+    }
+
+    private static BigDecimal heaters(LineUse use) {
+        return use.heaters()
+                .map(drawn -> big(drawn.heatUpKwh()).add(big(drawn.standbyKwh())))
+                .orElse(big(18).multiply(big(use.heatUps())).add(big(3.5).multiply(big(use.standbyS() / 3600))));
     }
 
     private static double money(Plant plant, RunResult run, BigDecimal kwh) {

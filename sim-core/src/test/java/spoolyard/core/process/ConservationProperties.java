@@ -48,6 +48,7 @@ class ConservationProperties {
                             line.goodKg() + line.gauge().bGradeKg() + line.totalScrapKg() + line.inProcessKg(),
                             within(1e-8 * (1 + line.fedKg())));
         }
+        result.lines().forEach(line -> assertProductionAddsUp(plant, line));
         result.finishing().forEach(station -> assertThat(station.stateS().values().stream()
                         .mapToDouble(Double::doubleValue)
                         .sum())
@@ -159,6 +160,28 @@ class ConservationProperties {
         assertThat(runs).anyMatch(run -> run.finishing().stream()
                 .anyMatch(station -> station.stateS().get(ServerState.NO_CARTON) > 0));
         assertThat(runs).anyMatch(run -> run.stocks().stream().anyMatch(stock -> stock.ordersPlaced() > 1));
+    }
+
+    /**
+     * What passed the die in production is good, second quality, still on the line, or scrap that no step ran to waste.
+     * The rest is waste of strands under repair beside one that makes product: none where there is but one strand, never
+     * more than the scrap of stoppages.
+     */
+    private static void assertProductionAddsUp(Plant plant, LineResult line) {
+        double otherScrapKg = 0;
+        for (ScrapCause cause : ScrapCause.values()) {
+            double kg = line.scrapKg().get(cause) - line.stepWasteKg().get(cause);
+            assertThat(kg).as(cause.label()).isGreaterThanOrEqualTo(-1e-9 * (1 + line.fedKg()));
+            otherScrapKg += cause == ScrapCause.STOPPAGE ? 0 : kg;
+        }
+        double madeKg = line.ratedKg() - line.slowedLossKg();
+        double strandKg = madeKg - line.goodKg() - line.gauge().bGradeKg() - line.inProcessKg() - otherScrapKg;
+        double slackKg = 1e-8 * (1 + line.fedKg());
+        boolean isSingle = plant.lines().get(0).strands() == 1;
+        double mostKg = isSingle
+                ? 0
+                : line.scrapKg().get(ScrapCause.STOPPAGE) - line.stepWasteKg().get(ScrapCause.STOPPAGE);
+        assertThat(strandKg).isBetween(-slackKg, mostKg + slackKg);
     }
 
     private static long lossesOfLines(RunResult result) {

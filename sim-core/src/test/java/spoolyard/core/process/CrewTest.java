@@ -12,6 +12,7 @@ import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
+import spoolyard.core.record.Activity;
 import spoolyard.core.record.EventLog;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.OverflowCause;
@@ -64,18 +65,37 @@ class CrewTest {
         oneLine.hours = 0.3;
         twoLines.hours = 0.3;
 
-        RunResult.CrewResult one = run(oneLine).crew().get(0);
-        RunResult.CrewResult two = run(twoLines).crew().get(0);
+        RunResult one = run(oneLine);
+        RunResult two = run(twoLines);
 
         // Line 1 is full at 200, 400 ... 1000 s and takes 50 s each time. Line 2 is full at 200 s too, waits 50 s,
         // loses
         // 50 + 18 - 35.79 = 32.2 s of filament and is full at 432.2, 632.2 ... 1032.2 s: always while the operator is
         // at
         // line 1, who then goes straight on. The fifth time ends at 1100 s, after the run.
-        assertThat(one.tasks()).isEqualTo(5);
-        assertThat(one.activePeriods()).isEqualTo(5);
-        assertThat(two.tasks()).isEqualTo(9);
-        assertThat(two.activePeriods()).isEqualTo(5);
+        assertThat(one.crew().get(0).tasks()).isEqualTo(5);
+        assertThat(activity(one, Activity.Kind.CREW).periods()).isEqualTo(5);
+        assertThat(activity(two, Activity.Kind.CREW).periods()).isEqualTo(5);
+        assertThat(two.crew().get(0).tasks()).isEqualTo(9);
+    }
+
+    private static Activity activity(RunResult run, Activity.Kind kind) {
+        return run.activity().stream()
+                .filter(each -> each.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A role is active while nobody of it is idle: two operators at one line never are, as one of them has no work. */
+    @Test
+    void aRoleIsActiveOnlyWhileAllItsPeopleAre() {
+        PlantSketch sketch = hour();
+        sketch.heads = List.of(2);
+
+        Activity crew = activity(run(sketch), Activity.Kind.CREW);
+
+        assertThat(crew.periods()).isZero();
+        assertThat(crew.meanActiveS()).isNaN();
     }
 
     @Test

@@ -30,6 +30,7 @@ import spoolyard.core.record.RunResult;
 import spoolyard.core.record.RunResult.OrderResult;
 import spoolyard.core.record.ScrapCause;
 import spoolyard.core.record.ServerState;
+import spoolyard.core.record.SwapLog;
 
 /** Hand-worked cases of lots, tests and refusals. Spools come from outside, one every 100 s from 100 s on, unless said. */
 class LabTest {
@@ -300,7 +301,8 @@ class LabTest {
         PlantSketch sketch = inbound(1);
         sketch.quality =
                 new QualityRules(Optional.of(lab(20, 100, SOUND, Lab.Refusal.GRIND, List.of())), Optional.empty());
-        World world = new World(sketch.plant(), new Engine(), new Streams(20270301, 0), EventLog.SILENT);
+        World world =
+                new World(sketch.plant(), new Engine(), new Streams(20270301, 0), EventLog.SILENT, SwapLog.SILENT);
         LotLuck luck = LotLuck.of(world, "check").orElseThrow();
         List<Spool> lot = new ArrayList<>();
         for (int i = 0; i < 20; i++) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.FinishingStation;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
@@ -42,7 +43,7 @@ class LineProcessTest {
 
     private static StartStop start(EndOfPeriod end, double preheatS) {
         return new StartStop(
-                new Law.Fixed(4500),
+                new HeatUp.Timed(new Law.Fixed(4500)),
                 new Law.Fixed(1800),
                 new Law.Fixed(600),
                 new Law.Fixed(1080),

@@ -16,6 +16,7 @@ import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
@@ -98,7 +99,8 @@ final class PlantSketch {
             ChangeoverRules.Approval.NONE);
 
     static StartStop startStop(EndOfPeriod end) {
-        return new StartStop(Law.ZERO, Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, end, 0, CrewNeed.NOBODY);
+        return new StartStop(
+                new HeatUp.Timed(Law.ZERO), Law.ZERO, Law.ZERO, Law.ZERO, 0, Law.ZERO, 0, end, 0, CrewNeed.NOBODY);
     }
 
     static long ticks(double seconds) {

@@ -15,6 +15,8 @@ import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Gauge;
+import spoolyard.core.plant.HeatUp;
+import spoolyard.core.plant.HeatZone;
 import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
@@ -192,9 +194,19 @@ final class RandomPlants {
         }
     }
 
+    /** A barrel that heats in about 20 min, and a die that a breakdown leaves cold. */
+    private static HeatUp zones() {
+        return new HeatUp.Zoned(
+                List.of(
+                        new HeatZone("barrel", 8, 40, 9000, 2400, -15),
+                        new HeatZone("adapter", 1.5, 5, 3600, 3600, 0),
+                        new HeatZone("die", 1, 3, 900, 600, 5)),
+                20);
+    }
+
     private void starts() {
         sketch.startStop = new StartStop(
-                new Law.Triangular(600, 1000, 1500),
+                pick(new HeatUp.Timed(new Law.Triangular(600, 1000, 1500)), zones()),
                 new Law.Fixed(300),
                 pick(new Law.Fixed(300), Law.ZERO),
                 new Law.Fixed(200),

@@ -1,0 +1,50 @@
+package spoolyard.analysis.buffer;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Map;
+import spoolyard.core.plant.Line;
+import spoolyard.core.record.OverflowCause;
+
+/** Why no capacity meets a target: what the largest one still overflows for. */
+public final class Limits {
+    private Limits() {}
+
+    /**
+     * In one or two sentences.
+     *
+     * @param largest the curve at the largest capacity
+     * @param line the line
+     * @return what limits it
+     */
+    public static String of(CapacityCurve.Point largest, Line line) {
+        Map.Entry<OverflowCause, Double> most = largest.pctOfSwaps().entrySet().stream()
+                .max(Map.Entry.comparingByValue(Comparator.naturalOrder()))
+                .orElseThrow();
+        double allPct = largest.pctOfSwaps().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+        return String.format(
+                Locale.ROOT,
+                "At %s m %.2f %% of the swaps still overflow, %.2f %% for %s: %s",
+                Double.toString(largest.capacityM()).replaceAll("\\.0$", ""),
+                allPct,
+                most.getValue(),
+                most.getKey().label(),
+                why(most.getKey(), line));
+    }
+
+    private static String why(OverflowCause cause, Line line) {
+        return switch (cause) {
+            case NO_CREW -> "nobody comes in time, so people, zones and priorities limit it, not metres.";
+            case SWAP_TOO_SLOW -> "the swap itself outlasts the room, so its time limits it.";
+            case RACK_FULL -> "full spools find no place, so what follows the rack limits it.";
+            case CARRIED_OVER ->
+                String.format(
+                        Locale.ROOT,
+                        "the winder, at %.0f m/min at most, does not catch up before the next spool is full, so the level"
+                                + " climbs from swap to swap and its speed or the size of the spool limits it.",
+                        60 * line.winder().maxSpeedMPerS());
+        };
+    }
+}

@@ -1,0 +1,61 @@
+package spoolyard.analysis.cli;
+
+import java.util.List;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Plant;
+import spoolyard.scenarios.fault.Nearest;
+
+/** What options must be. */
+final class Requirements {
+    private Requirements() {}
+
+    /**
+     * A whole number.
+     *
+     * @param option its name
+     * @param value as given
+     * @param fewest least that makes sense
+     * @param most greatest that makes sense
+     * @throws InputException if it is out of range
+     */
+    static void range(String option, int value, int fewest, int most) throws InputException {
+        require(
+                value >= fewest && value <= most,
+                option + " = " + value,
+                "Must be a whole number from " + fewest + " to " + most + ".");
+    }
+
+    /**
+     * Anything.
+     *
+     * @param holds whether it is as it must be
+     * @param given the option with its value
+     * @param allowed what may stand there, as a sentence
+     * @throws InputException if it does not hold
+     */
+    static void require(boolean holds, String given, String allowed) throws InputException {
+        if (!holds) {
+            throw new InputException(given, allowed, "give another value");
+        }
+    }
+
+    /**
+     * A line by its name.
+     *
+     * @param plant the plant
+     * @param name as given
+     * @return the line
+     * @throws InputException if the plant has none of that name
+     */
+    static Line line(Plant plant, String name) throws InputException {
+        List<String> names = plant.lines().stream().map(Line::name).toList();
+        String meant = Nearest.to(name, names)
+                .map(near -> "write " + near + ", if that is what you mean")
+                .orElse("give one of these");
+        return plant.lines().stream()
+                .filter(line -> line.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new InputException(
+                        "--line = " + name, "Must be a line of this plant: " + String.join(", ", names) + ".", meant));
+    }
+}

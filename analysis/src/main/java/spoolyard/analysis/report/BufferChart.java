@@ -1,0 +1,188 @@
+package spoolyard.analysis.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.knowm.xchart.BitmapEncoder;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import spoolyard.analysis.buffer.CapacityCurve;
+import spoolyard.analysis.buffer.Finding;
+import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.experiment.Interval;
+
+/** Losses over the capacity of an accumulator: a panel for each measure, with band, knee, target and closed form. */
+public final class BufferChart {
+    /** Name of its file. */
+    public static final String FILE = "losses-over-capacity.png";
+
+    private static final int PANEL_WIDTH = ChartLook.WIDTH / 2;
+    private static final int PANEL_HEIGHT = 440;
+    private static final int HEADING = 56;
+    private static final int FINE = 100;
+    private static final float THICK = 2.6f;
+    private static final float THIN = 1.6f;
+
+    private final BufferReport report;
+
+    /**
+     * Prepares to draw.
+     *
+     * @param report what
+     */
+    public BufferChart(BufferReport report) {
+        this.report = report;
+    }
+
+    /**
+     * Draws it.
+     *
+     * @return PNG
+     */
+    public byte[] png() {
+        List<LossMeasure> measures = report.measures();
+        int rows = (measures.size() + 1) / 2;
+        BufferedImage whole =
+                new BufferedImage(ChartLook.WIDTH, HEADING + rows * PANEL_HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = whole.createGraphics();
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, whole.getWidth(), whole.getHeight());
+        title(graphics);
+        for (int i = 0; i < measures.size(); i++) {
+            BufferedImage panel = BitmapEncoder.getBufferedImage(panel(measures.get(i)));
+            graphics.drawImage(panel, i % 2 * PANEL_WIDTH, HEADING + i / 2 * PANEL_HEIGHT, null);
+        }
+        graphics.dispose();
+        return encoded(whole);
+    }
+
+    private void title(Graphics2D graphics) {
+        graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        graphics.setColor(Palette.TEXT);
+        graphics.setFont(new Font(Font.SANS_SERIF, Font.BOLD, 22));
+        String text = "What full accumulators cost line " + report.line().name();
+        int width = graphics.getFontMetrics().stringWidth(text);
+        graphics.drawString(text, (ChartLook.WIDTH - width) / 2, 36);
+    }
+
+    XYChart panel(LossMeasure measure) {
+        XYChart chart = new XYChartBuilder()
+                .width(PANEL_WIDTH)
+                .height(PANEL_HEIGHT)
+                .title(measure.word() + ", " + report.unit(measure))
+                .xAxisTitle("Capacity, m")
+                .build();
+        ChartLook.dress(chart.getStyler());
+        chart.getStyler().setChartTitleFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
+        chart.getStyler().setChartTitlePadding(6);
+        chart.getStyler().setYAxisTitleVisible(false);
+        chart.getStyler().setYAxisMin(0.0);
+        chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
+        chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
+        List<CapacityCurve.Point> points = report.curve().points();
+        List<Double> x = points.stream().map(CapacityCurve.Point::capacityM).toList();
+        List<Interval> losses =
+                points.stream().map(point -> point.losses().get(measure)).toList();
+        band(chart, x, losses);
+        line(chart, "simulated", x, losses.stream().map(Interval::mean).toList(), Palette.PETROL, THICK);
+        if (measure == LossMeasure.OVERFLOW) {
+            dedicated(chart, x.get(0), x.get(x.size() - 1));
+        }
+        report.finding()
+                .filter(found -> found.target().measure() == measure)
+                .ifPresent(found -> target(chart, x, found));
+        knee(chart, measure);
+        return chart;
+    }
+
+    private static void band(XYChart chart, List<Double> x, List<Interval> losses) {
+        List<Double> low = losses.stream()
+                .map(loss -> Math.max(0, loss.mean() - loss.halfWidth().orElse(0)))
+                .toList();
+        List<Double> high = losses.stream()
+                .map(loss -> loss.mean() + loss.halfWidth().orElse(0))
+                .toList();
+        XYSeries series = chart.addSeries("95 % interval", thereAndBack(x, x), thereAndBack(high, low));
+        series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
+        series.setFillColor(Palette.GRID);
+        series.setLineColor(Palette.GRID);
+        series.setMarker(SeriesMarkers.NONE);
+    }
+
+    private static List<Double> thereAndBack(List<Double> there, List<Double> back) {
+        List<Double> reversed = new ArrayList<>(back);
+        Collections.reverse(reversed);
+        return Stream.concat(there.stream(), reversed.stream()).toList();
+    }
+
+    private void dedicated(XYChart chart, double firstM, double lastM) {
+        List<Double> x = IntStream.rangeClosed(0, FINE)
+                .mapToObj(i -> firstM + i * (lastM - firstM) / FINE)
+                .toList();
+        List<Double> pct = x.stream().map(report.operator()::overflowPct).toList();
+        if (pct.stream().noneMatch(value -> value.isNaN())) {
+            line(chart, "dedicated operator", x, pct, Palette.MUSTARD, THIN);
+        }
+    }
+
+    private static void target(XYChart chart, List<Double> x, Finding finding) {
+        double atMost = finding.target().atMost();
+        line(chart, "target", List.of(x.get(0), x.get(x.size() - 1)), List.of(atMost, atMost), Palette.RED, THIN);
+        finding.meetsM()
+                .ifPresent(capacityM ->
+                        dot(chart, "smallest that meets it", capacityM, atMost, Palette.RED, SeriesMarkers.DIAMOND));
+    }
+
+    private void knee(XYChart chart, LossMeasure measure) {
+        OptionalDouble kneeM = report.curve().kneeM(measure);
+        if (kneeM.isPresent()) {
+            double loss = report.curve().points().stream()
+                    .filter(point -> point.capacityM() == kneeM.getAsDouble())
+                    .mapToDouble(point -> point.losses().get(measure).mean())
+                    .findFirst()
+                    .orElseThrow();
+            dot(chart, "knee", kneeM.getAsDouble(), loss, Palette.INDIGO, SeriesMarkers.CIRCLE);
+        }
+    }
+
+    private static void line(XYChart chart, String name, List<Double> x, List<Double> y, Color colour, float width) {
+        XYSeries series = chart.addSeries(name, x, y);
+        series.setLineColor(colour);
+        series.setLineStyle(new BasicStroke(width));
+        series.setMarker(SeriesMarkers.NONE);
+    }
+
+    private static void dot(XYChart chart, String name, double x, double y, Color colour, Marker marker) {
+        XYSeries series = chart.addSeries(name, List.of(x), List.of(y));
+        series.setLineColor(colour);
+        series.setMarkerColor(colour);
+        series.setMarker(marker);
+    }
+
+    private static byte[] encoded(BufferedImage image) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(image, "png", bytes);
+        } catch (IOException impossibleInMemory) {
+            throw new UncheckedIOException(impossibleInMemory);
+        }
+        return bytes.toByteArray();
+    }
+}

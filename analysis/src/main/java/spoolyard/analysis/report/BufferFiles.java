@@ -1,0 +1,140 @@
+package spoolyard.analysis.report;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import spoolyard.analysis.buffer.CapacityCurve;
+import spoolyard.analysis.buffer.Finding;
+import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.experiment.Interval;
+import spoolyard.core.record.OverflowCause;
+
+/** The files of the results folder of a study of an accumulator. */
+public final class BufferFiles implements ResultsFolder.Filling {
+    /** Marks a summary and says which form it has. */
+    public static final String FORMAT = "spoolyard-results/buffer-1";
+
+    static final String CURVE = "curve.csv";
+    static final String SEARCH = "search.csv";
+
+    private final BufferReport report;
+    private final Map<String, byte[]> pictures;
+
+    /**
+     * Prepares to write.
+     *
+     * @param report what
+     * @param pictures pictures by file name; may be empty
+     */
+    public BufferFiles(BufferReport report, Map<String, byte[]> pictures) {
+        this.report = report;
+        this.pictures = pictures;
+    }
+
+    @Override
+    public void into(Path folder) throws IOException {
+        write(folder.resolve(CURVE), curve());
+        if (report.finding().isPresent()) {
+            write(folder.resolve(SEARCH), search(report.finding().get()));
+        }
+        for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
+            Files.write(folder.resolve(picture.getKey()), picture.getValue());
+        }
+        Files.writeString(folder.resolve(ResultsFiles.SUMMARY), JsonText.written(summary()));
+    }
+
+    private List<List<String>> curve() {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> header = new ArrayList<>(List.of("capacity_m"));
+        report.measures()
+                .forEach(measure -> header.addAll(List.of(measure.column(), measure.column() + "_half_width")));
+        for (OverflowCause cause : OverflowCause.values()) {
+            header.add("overflow_" + cause.name().toLowerCase(Locale.ROOT) + "_pct_of_swaps");
+        }
+        header.add("dedicated_operator_overflow_pct");
+        rows.add(header);
+        report.curve().points().forEach(point -> rows.add(row(point)));
+        return rows;
+    }
+
+    private List<String> row(CapacityCurve.Point point) {
+        List<String> row = new ArrayList<>(List.of(Figures.cell(point.capacityM())));
+        for (LossMeasure measure : report.measures()) {
+            Interval loss = point.losses().get(measure);
+            row.add(Figures.cell(loss.mean()));
+            row.add(Figures.cell(loss.halfWidth().orElse(Double.NaN)));
+        }
+        for (OverflowCause cause : OverflowCause.values()) {
+            row.add(Figures.cell(point.pctOfSwaps().get(cause)));
+        }
+        row.add(Figures.cell(report.operator().overflowPct(point.capacityM())));
+        return row;
+    }
+
+    private static List<List<String>> search(Finding finding) {
+        String column = finding.target().measure().column();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("capacity_m", "verdict", column, column + "_half_width", "replications"));
+        for (Finding.Tested tested : finding.tested()) {
+            rows.add(List.of(
+                    Figures.cell(tested.capacityM()),
+                    tested.verdict().name().toLowerCase(Locale.ROOT),
+                    Figures.cell(tested.estimate().mean()),
+                    Figures.cell(tested.estimate().halfWidth().orElse(Double.NaN)),
+                    Integer.toString(tested.replications())));
+        }
+        return rows;
+    }
+
+    private ObjectNode summary() {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        Provenance from = report.provenance();
+        root.put("format", FORMAT);
+        root.put("version", from.version());
+        root.put("scenario", from.scenario());
+        root.put("hash", from.scenarioHash());
+        from.settings().forEach(root.putArray("settings")::add);
+        root.put("master_seed", from.masterSeed());
+        root.put("line", report.line().name());
+        root.set("capacity_now_m", JsonText.number(report.line().accumulator().capacityM()));
+        report.finding().ifPresent(finding -> answer(root.putObject("answer"), finding));
+        ObjectNode knees = root.putObject("knee_m");
+        for (LossMeasure measure : report.measures()) {
+            report.curve().kneeM(measure).ifPresent(kneeM -> knees.set(measure.word(), JsonText.number(kneeM)));
+        }
+        names().forEach(root.putArray("files")::add);
+        return root;
+    }
+
+    private static void answer(ObjectNode node, Finding finding) {
+        node.put("measure", finding.target().measure().column());
+        node.set("at_most", JsonText.number(finding.target().atMost()));
+        node.set("level", JsonText.number(finding.plan().level()));
+        node.put("kind", finding.answer().name().toLowerCase(Locale.ROOT));
+        node.put("sentence", new BufferAnswer(finding).text());
+        finding.meetsM().ifPresent(capacityM -> node.set("smallest_that_meets_m", JsonText.number(capacityM)));
+        finding.missesM().ifPresent(capacityM -> node.set("largest_that_misses_m", JsonText.number(capacityM)));
+    }
+
+    private List<String> names() {
+        List<String> names = new ArrayList<>(List.of(CURVE));
+        report.finding().ifPresent(finding -> names.add(SEARCH));
+        names.addAll(pictures.keySet());
+        return names;
+    }
+
+    private static void write(Path file, List<List<String>> rows) throws IOException {
+        try (BufferedWriter out = Files.newBufferedWriter(file)) {
+            for (List<String> row : rows) {
+                CsvTable.FORMAT.printRecord(out, row.toArray());
+            }
+        }
+    }
+}

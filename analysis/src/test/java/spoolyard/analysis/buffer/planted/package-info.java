@@ -1,0 +1,2 @@
+/** Breaks rules on purpose. */
+package spoolyard.analysis.buffer.planted;
