@@ -66,7 +66,8 @@ record Changed(Plant plant) {
                 finishing,
                 plant.book(),
                 drying,
-                plant.economy());
+                plant.economy(),
+                plant.materials());
     }
 
     static Line faster(Line line, double factor) {

@@ -267,7 +267,8 @@ final class SequenceCommand implements Callable<Integer> {
                 now.finishing(),
                 given,
                 now.drying(),
-                now.economy());
+                now.economy(),
+                now.materials());
         List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
         new PlanTrial(outcomes(planned), outcomes(now), ids)
                 .lines(console.ink())

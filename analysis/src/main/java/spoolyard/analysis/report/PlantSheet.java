@@ -91,6 +91,8 @@ final class PlantSheet {
     static final Column<Whole> SHORT = Column.amount("short_delivered_spools", whole -> whole.result().orders().stream()
             .mapToDouble(RunResult.OrderResult::shortSpools)
             .sum());
+    static final Column<Whole> STOOD_FOR_STORE =
+            Column.amount("lines_stood_for_store_h", whole -> StockSheet.lineWaitH(whole.result()));
     static final Column<Whole> CARTONS =
             Column.amount("cartons", whole -> whole.result().flow().cartons());
     static final Column<Whole> PALLETS =
@@ -116,7 +118,7 @@ final class PlantSheet {
                             List.of(SWAPS, OVERFLOW, NO_CREW, TOO_SLOW, RACK_FULL, CARRIED_OVER, OVERFLOW_M),
                             List.of(LATE, LATE_SPOOL_DAYS, ON_TIME, ORDERS_PACKED, PACKED, WAITING, SURPLUS),
                             List.of(LOTS, REFUSED, HOLD, PASSED_DEFECTIVE, BEYOND, REDRIED, LOST, SHORT),
-                            List.of(INBOUND, TURNED_AWAY, CARTONS, PALLETS, TO_PACKED, IN_SYSTEM))
+                            List.of(INBOUND, TURNED_AWAY, STOOD_FOR_STORE, CARTONS, PALLETS, TO_PACKED, IN_SYSTEM))
                     .flatMap(List::stream)
                     .toList());
 

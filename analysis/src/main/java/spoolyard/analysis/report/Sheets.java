@@ -18,6 +18,7 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            StockSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -44,6 +45,7 @@ final class Sheets {
             LineSheets.STOPPAGES,
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
+            StockSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -57,7 +59,7 @@ final class Sheets {
 
     /** Tables that become files only if the scenario asks for what is in them. */
     private static final List<Sheet<?>> WHERE_ASKED =
-            List.of(CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
+            List.of(StockSheet.SHEET, CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
 
     private Sheets() {}
 

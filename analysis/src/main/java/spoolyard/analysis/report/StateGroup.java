@@ -20,8 +20,14 @@ enum StateGroup {
     PLANNED_STOP("planned stop", Palette.INDIGO, LineState.PLANNED_STOP),
     /** Waits for a person. */
     NO_CREW("no crew", Palette.CORAL, LineState.WAITING_FOR_CREW, LineState.OVERFLOW_STOP),
-    /** Waits for dry material. */
-    NO_MATERIAL("no material", Palette.VIOLET, LineState.WAITING_FOR_MATERIAL),
+    /** Waits for dry material, or for what the store has run out of. */
+    NO_MATERIAL(
+            "no material",
+            Palette.VIOLET,
+            LineState.WAITING_FOR_MATERIAL,
+            LineState.NO_RESIN,
+            LineState.NO_CONCENTRATE,
+            LineState.NO_EMPTY_SPOOL),
     /** Has nothing to make. */
     NO_ORDER("no order", Palette.STONE, LineState.NO_ORDER),
     /** Is not meant to run. */

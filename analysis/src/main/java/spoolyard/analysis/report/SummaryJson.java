@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.quantity.Ticks;
 
@@ -45,6 +46,7 @@ public final class SummaryJson {
         root.set("oee_pct_by_line", byFirstKey(LineSheets.LINES, LineSheets.OEE));
         root.set("crew_busy_pct", crew());
         root.set("bottleneck", bottleneck());
+        stocks().ifPresent(stocks -> root.set("stocks", stocks));
         new EconomyJson(report, JsonText::interval).addTo(root);
         ArrayNode names = root.putArray("files");
         files.forEach(names::add);
@@ -87,6 +89,16 @@ public final class SummaryJson {
         node.set("by_shift", byFirstKey(ShiftSheets.SHIFT_NAMES, ShiftSheets.SPOOLS_PER_SHIFT));
         node.set("by_line", byFirstKey(LineSheets.LINES, LineSheets.SPOOLS_PER_SHIFT));
         return node;
+    }
+
+    /** What is in store, by kind and name, if the scenario says so. */
+    private Optional<ObjectNode> stocks() {
+        Estimates table = report.table(StockSheet.SHEET);
+        ObjectNode node = NODES.objectNode();
+        for (List<String> key : table.keys()) {
+            node.withObjectProperty(key.get(0)).set(key.get(1), row(table, key));
+        }
+        return node.isEmpty() ? Optional.empty() : Optional.of(node);
     }
 
     private ObjectNode crew() {

@@ -82,6 +82,7 @@ final class BottleneckSheetTest {
                 List.of(),
                 plain.flow(),
                 QualityResult.NONE,
+                List.of(),
                 List.of(activity));
         return column.value()
                 .applyAsDouble(BottleneckSheet.SHEET.items().apply(SETTING, run).get(0));

@@ -8,6 +8,7 @@ import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
@@ -86,6 +87,14 @@ final class CrossChecks {
                 finishing.quality().exposure().isPresent() && !isSealed,
                 "finishing",
                 "Must have a station of kind sealing: it stops the exposure clock.");
+        requirePart(
+                storesCartons() && !isPacked,
+                "finishing",
+                "Must have a station of kind packing: it takes the cartons in store.");
+    }
+
+    private boolean storesCartons() {
+        return plant.materials().stocks().stream().anyMatch(item -> item.kind() == StockItem.Kind.CARTONS);
     }
 
     /** If cartons are described at all, every ordered spool size must fit one. */

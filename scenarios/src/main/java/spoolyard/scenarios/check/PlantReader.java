@@ -7,6 +7,7 @@ import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Materials;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.Plant;
@@ -93,7 +94,8 @@ public final class PlantReader {
                 finishing,
                 book,
                 r.optional("drying", MaterialKind.ROOM, DryingRoom.NONE),
-                new EconomySection(names, products).economy(r));
+                new EconomySection(names, products).economy(r),
+                r.optional("materials", new MaterialsSection(names, products, clock).kind(), Materials.NONE));
         PurgeInputs purge = products.purgeInputs(log, changeovers.estimate());
         return new ReadPlant(plant, description, clock, names.shifts(), orders.origins(), purge);
     }

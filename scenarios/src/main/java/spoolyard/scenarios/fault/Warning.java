@@ -28,6 +28,10 @@ public record Warning(Kind kind, Origin origin, String message) {
         ACCUMULATOR_TOO_SMALL,
         /** A dryer hopper that cannot dry as fast as its line could run. */
         DRYER_TOO_SMALL,
+        /** A stock that what is ordered needs more of. */
+        STOCK_TOO_SMALL,
+        /** More is ordered too late to come in time. */
+        REORDER_TOO_LATE,
         /** A lab or an exposure clock that cannot do what it is there for. */
         QUALITY_IN_VAIN,
         /** A rack that fills while finishing is closed. */

@@ -76,7 +76,9 @@ public enum Dimension {
     /** A part of one inside. */
     SHARE("share", "5 %", new Units().add("%", "0.01")),
     /** Spools inside. */
-    SPOOLS("number of spools", "2400 spools", new Units().add("spools", "1", "spool"));
+    SPOOLS("number of spools", "2400 spools", new Units().add("spools", "1", "spool")),
+    /** Cartons inside. */
+    CARTONS("number of cartons", "250 cartons", new Units().add("cartons", "1", "carton"));
 
     private final String label;
     private final String example;

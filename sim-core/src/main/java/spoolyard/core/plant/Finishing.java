@@ -54,6 +54,21 @@ public record Finishing(
     }
 
     /**
+     * Spools to a carton; a size that the plant doesn't list is packed singly.
+     *
+     * @param spoolKg mass of a spool, kg
+     * @return count, {@code >= 1}
+     */
+    public int cartonOf(double spoolKg) {
+        for (CartonSize size : cartons) {
+            if (size.spoolKg() == spoolKg) {
+                return size.spools();
+            }
+        }
+        return 1;
+    }
+
+    /**
      * How many spools fill a carton.
      *
      * @param spoolKg mass of the spool in kg

@@ -15,6 +15,7 @@ import java.util.List;
  * @param book the orders
  * @param drying what the lines share to prepare material
  * @param economy what it draws and costs
+ * @param materials what it has in store
  */
 public record Plant(
         String name,
@@ -26,7 +27,8 @@ public record Plant(
         Finishing finishing,
         OrderBook book,
         DryingRoom drying,
-        Economy economy) {
+        Economy economy,
+        Materials materials) {
     /** Copies the lists. */
     public Plant {
         lines = List.copyOf(lines);
@@ -34,7 +36,7 @@ public record Plant(
     }
 
     /**
-     * A plant whose energy and money nobody asks for.
+     * A plant whose energy and money nobody asks for, and in which nothing runs out.
      *
      * @param name as above
      * @param horizonTicks as above
@@ -56,7 +58,18 @@ public record Plant(
             Finishing finishing,
             OrderBook book,
             DryingRoom drying) {
-        this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, Economy.NONE);
+        this(
+                name,
+                horizonTicks,
+                lines,
+                crew,
+                shifts,
+                changeovers,
+                finishing,
+                book,
+                drying,
+                Economy.NONE,
+                Materials.NONE);
     }
 
     /**
@@ -90,6 +103,17 @@ public record Plant(
      * @return a plant that runs alike
      */
     public Plant with(Economy other) {
-        return new Plant(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, other);
+        return new Plant(
+                name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, other, materials);
+    }
+
+    /**
+     * The same plant with another store.
+     *
+     * @param other what it has in store
+     * @return the plant
+     */
+    public Plant with(Materials other) {
+        return new Plant(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, economy, other);
     }
 }

@@ -1,10 +1,12 @@
 package spoolyard.core.process;
 
 import java.util.ArrayDeque;
+import java.util.Optional;
 import java.util.OptionalLong;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
 import spoolyard.core.plant.MaterialSupply;
+import spoolyard.core.plant.Product;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.quantity.Ticks;
 
@@ -23,6 +25,9 @@ final class Charge extends Task {
         /** The material to be drawn next is dry. */
         void dry();
 
+        /** The store has nothing to load. */
+        void lacks();
+
         /** Nothing that is dry is left. */
         void ranOut();
     }
@@ -37,7 +42,9 @@ final class Charge extends Task {
     private final String material;
     private final long dryingTicks;
     private final ArrayDeque<Batch> batches = new ArrayDeque<>();
+    private final BatchSource source;
     private final Runnable blenderClaim = this::blenderFree;
+    private final Runnable storeClaim = this::storeRose;
     private final TimedEvent turn;
     private boolean cleaning;
     private boolean hasBlender;
@@ -45,16 +52,18 @@ final class Charge extends Task {
     private double firstLeftKg;
     private double kgPerS;
     private double contentKg;
+    private double weighedKg;
+    private Optional<Stock> waitsFor = Optional.empty();
     private long last;
 
     Charge(
             World world,
             CrewDesk desk,
             SharedDryers shared,
+            Stores stores,
             LineSupply owner,
             Dryer dryer,
-            String material,
-            double dryingS) {
+            Product product) {
         super(TaskKind.MATERIAL, desk.rolesOf(owner.how().crew()), owner.line().index(), owner.place());
         this.world = world;
         this.desk = desk;
@@ -63,8 +72,9 @@ final class Charge extends Task {
         this.times = owner.times();
         this.listener = owner;
         this.dryer = dryer;
-        this.material = material;
-        this.dryingTicks = Ticks.ofSeconds(dryingS);
+        this.material = how.materialOf(product);
+        this.dryingTicks = Ticks.ofSeconds(product.polymer().dryingS());
+        this.source = new BatchSource(stores, how, product);
         this.last = world.now();
         this.turn = new TimedEvent(world.engine(), Phase.FINISH) {
             @Override
@@ -102,7 +112,13 @@ final class Charge extends Task {
     /** Is full of dry material at once: the state at the start of a run. */
     void isThere() {
         dryer.holds(material);
-        add(how.batchKg() == 0 ? Double.POSITIVE_INFINITY : dryer.capacityKg, world.now());
+        addIfAny(source.weigh(dryer.capacityKg), world.now());
+        loadMore();
+    }
+
+    /** Whether it holds nothing, neither dry nor drying. */
+    boolean isEmpty() {
+        return batches.isEmpty();
     }
 
     /** Whether there is dry material to draw now. */
@@ -127,6 +143,8 @@ final class Charge extends Task {
     /** Gives it up. */
     void end() {
         turn.cancel();
+        waitsFor.ifPresent(stock -> stock.withdrawClaim(storeClaim));
+        waitsFor = Optional.empty();
         shared.withdrawBlenderClaim(blenderClaim);
         if (!isIdle()) {
             desk.withdraw(this);
@@ -135,17 +153,36 @@ final class Charge extends Task {
             hasBlender = false;
             shared.giveBackBlender();
         }
+        giveBack();
+    }
+
+    /** What was weighed or still lies in it goes back to the store; what lies in one with a loader never left it. */
+    private void giveBack() {
+        if (how.batchKg() > 0) {
+            advance();
+            source.giveBack(contentKg + weighedKg);
+            weighedKg = 0;
+        }
     }
 
     // ------------------------------------------------------------------ loading
 
     private void askToLoad() {
         loading = true;
-        if (how.layout() == MaterialSupply.Layout.BLEND_FIRST) {
+        waitsFor = source.missing();
+        if (waitsFor.isPresent()) {
+            waitsFor.get().claim(storeClaim);
+            listener.lacks();
+        } else if (how.layout() == MaterialSupply.Layout.BLEND_FIRST) {
             shared.claimBlender(blenderClaim);
         } else {
             desk.raise(this);
         }
+    }
+
+    private void storeRose() {
+        waitsFor = Optional.empty();
+        askToLoad();
     }
 
     private void blenderFree() {
@@ -155,7 +192,11 @@ final class Charge extends Task {
 
     @Override
     long begin() {
-        return cleaning ? times.cleanTicks() : times.loadTicks();
+        if (cleaning) {
+            return times.cleanTicks();
+        }
+        weighedKg = source.weigh(how.batchKg());
+        return weighedKg > 0 ? times.loadTicks() : 0;
     }
 
     @Override
@@ -176,9 +217,20 @@ final class Charge extends Task {
             shared.giveBackBlender();
         }
         advance();
-        add(how.batchKg() == 0 ? Double.POSITIVE_INFINITY : how.batchKg(), world.now() + dryingTicks);
+        double kg = weighedKg;
+        weighedKg = 0;
+        addIfAny(kg, world.now() + dryingTicks);
+        if (dryingTicks == 0 && kg > 0) {
+            listener.dry();
+        }
         loadMore();
         listener.loaded();
+    }
+
+    private void addIfAny(double kg, long dryTick) {
+        if (kg > 0) {
+            add(kg, dryTick);
+        }
     }
 
     private void loadMore() {

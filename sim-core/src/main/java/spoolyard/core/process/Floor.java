@@ -12,6 +12,7 @@ import spoolyard.core.policy.PurgeTable;
  * @param flow counts spools
  * @param losses takes spools that were good off the books
  * @param dryers dryers and blenders shared by the lines
+ * @param stores resin, colour, spools and cartons
  */
 record Floor(
         CrewDesk desk,
@@ -20,4 +21,5 @@ record Floor(
         PurgeTable purges,
         SpoolFlow flow,
         Losses losses,
-        SharedDryers dryers) {}
+        SharedDryers dryers,
+        Stores stores) {}

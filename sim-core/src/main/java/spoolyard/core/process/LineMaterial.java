@@ -39,6 +39,11 @@ final class LineMaterial {
         };
     }
 
+    /** Where its dry material comes from; empty if that is always there. */
+    Optional<LineSupply> supply() {
+        return supply;
+    }
+
     /** Takes up the material of a product; true if it is dry, false if the line must wait for it. */
     boolean takeUp(Product product) {
         wanted = Optional.of(product);

@@ -11,14 +11,16 @@ final class LineOrders {
     private final Line line;
     private final LineCondition condition;
     private final LineMaterial material;
+    private final LineStores stores;
     private Optional<OrderRun> inHand = Optional.empty();
     private Optional<OrderRun> following = Optional.empty();
 
-    LineOrders(OrderDesk desk, Line line, LineCondition condition, LineMaterial material) {
+    LineOrders(OrderDesk desk, Line line, LineCondition condition, LineMaterial material, LineStores stores) {
         this.desk = desk;
         this.line = line;
         this.condition = condition;
         this.material = material;
+        this.stores = stores;
     }
 
     Optional<OrderRun> inHand() {
@@ -41,7 +43,23 @@ final class LineOrders {
     }
 
     private Optional<OrderRun> choose() {
-        return desk.next(line, condition.inScrew());
+        return desk.next(line, condition.inScrew(), product -> !stores.letExchange() || stores.hasAllFor(product));
+    }
+
+    /** Puts back an order that lacks something in store and takes one that lacks nothing; false if there is none. */
+    boolean exchange() {
+        OrderRun lacking = inHand.orElseThrow();
+        if (!stores.letExchange()) {
+            return false;
+        }
+        Optional<OrderRun> other = following.filter(run -> stores.hasAllFor(run.order.product()));
+        following = other.isPresent() ? Optional.empty() : following;
+        other = other.or(() -> desk.nextThatIsThere(line, condition.inScrew(), stores::hasAllFor));
+        other.ifPresent(run -> {
+            desk.putBack(lacking);
+            inHand = Optional.of(run);
+        });
+        return other.isPresent();
     }
 
     void takeInHand(Optional<OrderRun> next) {

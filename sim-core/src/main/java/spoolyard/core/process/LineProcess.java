@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Line;
-import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.quantity.Ticks;
@@ -30,13 +29,10 @@ final class LineProcess {
     private final LineHours hours;
     private final WinderOutput output;
     private final LineMaterial material;
+    private final LineStores stores;
     private final LineOrders orders;
-    private Optional<Product> onStrands = Optional.empty();
+    private final Making making;
     private Runnable afterProgram = () -> {};
-    private double kgPerS;
-    private double speedShare = 1;
-    private boolean making;
-    private boolean slowed;
     private boolean overflowStopped;
 
     LineProcess(World world, Line line, int index, Floor floor) {
@@ -48,7 +44,8 @@ final class LineProcess {
         this.condition = new LineCondition(line, clock.heat(), new ColourApproval(world, this, floor));
         Heating heating = new Heating(world, line, clock.heat());
         this.material = new LineMaterial(world, this, floor, condition, heating);
-        this.orders = new LineOrders(floor.orders(), line, condition, material);
+        this.stores = new LineStores(world, this, floor.stores(), material.supply());
+        this.orders = new LineOrders(floor.orders(), line, condition, material, stores);
         this.planner = new StepPlanner(world, line, heating, floor.purges(), material::rateKgPerH);
         this.changeovers = new ChangeoverLog(world, line.name(), ledger);
         this.strands = new StrandGroup(world, this, floor);
@@ -61,6 +58,7 @@ final class LineProcess {
                 "line " + line.name());
         this.output = new WinderOutput(world, this, floor, condition.colour());
         this.stops = new LineStops(world, this, condition);
+        this.making = new Making(this, strands, clock, stops::setClocks);
         this.hours = new LineHours(this, condition, planner, stops, heating);
     }
 
@@ -70,6 +68,19 @@ final class LineProcess {
 
     int index() {
         return index;
+    }
+
+    long now() {
+        return world.now();
+    }
+
+    /** Spools of the store that are on its strands. */
+    int mountedSpools() {
+        return stores.mounted();
+    }
+
+    Making making() {
+        return making;
     }
 
     LineLedger ledger() {
@@ -85,17 +96,17 @@ final class LineProcess {
     }
 
     boolean isMaking() {
-        return making;
+        return making.isOn();
     }
 
-    /** Hot, with no order it may make. */
+    /** With no order it may make or nothing in store to make it of. */
     boolean isIdle() {
-        return clock.state() == LineState.NO_ORDER;
+        return clock.state() == LineState.NO_ORDER || stores.isShort();
     }
 
     /** Making, in a program, or standing with a full accumulator. */
     boolean isAtWork() {
-        return making || program.isRunning() || overflowStopped;
+        return making.isOn() || program.isRunning() || overflowStopped;
     }
 
     ColourApproval colour() {
@@ -116,7 +127,7 @@ final class LineProcess {
 
     /** Rate of the product at full speed. */
     double kgPerS() {
-        return kgPerS;
+        return making.kgPerS();
     }
 
     LineClock clock() {
@@ -143,12 +154,13 @@ final class LineProcess {
     void orderReleased() {
         if (isIdle()) {
             decide();
-        } else if (making) {
+        } else if (making.isOn()) {
             orders.lookAhead();
         }
     }
 
     Spool newSpool(Strand strand, double massKg, boolean isBlemished) {
+        stores.spoolUsed();
         OrderRun run = orders.inHand()
                 .orElseThrow(() -> new IllegalStateException("line " + line.name() + " filled a spool at "
                         + Ticks.toSeconds(world.now()) + " s without an order."));
@@ -156,6 +168,7 @@ final class LineProcess {
     }
 
     Spool shortSpool(double massKg) {
+        stores.spoolUsed();
         return new Spool(Spool.NONE, index, massKg, massKg, SpoolGrade.CUT_SHORT);
     }
 
@@ -172,7 +185,7 @@ final class LineProcess {
         Optional<OrderRun> next = orders.takeNext();
         boolean goesOn = !stops.isPending()
                 && next.map(run -> run.order.product())
-                        .filter(product -> onStrands.filter(product::equals).isPresent())
+                        .filter(making::isSetUpFor)
                         .isPresent();
         if (goesOn) {
             orders.takeInHand(next);
@@ -192,6 +205,7 @@ final class LineProcess {
 
     /** What to do now that the line is neither making nor in a program. */
     void decide() {
+        stores.goOn();
         if (!hours.mayWork()) {
             goOff();
         } else if (!stops.beginWindow() && !stops.beginPending()) {
@@ -201,7 +215,12 @@ final class LineProcess {
 
     private void make(OrderRun run) {
         Product product = run.order.product();
-        clock.turnTo(product);
+        Optional<Stock> missing = stores.missingFor(product);
+        if (missing.isPresent()) {
+            lacks(missing.get());
+            return;
+        }
+        turnTo(product);
         if (!material.takeUp(product)) {
             enter(LineState.WAITING_FOR_MATERIAL);
             material.heatMeanwhile();
@@ -225,17 +244,33 @@ final class LineProcess {
         });
     }
 
+    private void turnTo(Product product) {
+        clock.turnTo(product);
+        stores.turnTo(product);
+    }
+
+    /** Makes another order, or stands until there is more of what is missing. */
+    private void lacks(Stock stock) {
+        halt(ScrapCause.SHORT_SPOOL);
+        if (orders.exchange()) {
+            output.campaignEnds();
+            make(orders.inHand().orElseThrow());
+            return;
+        }
+        if (condition.isThreaded()) {
+            condition.unthreaded(ScrapCause.STOPPAGE);
+        }
+        if (condition.inScrew().isEmpty()) {
+            turnTo(orders.inHand().orElseThrow().order.product());
+        }
+        clock.enter(stores.standFor(stock));
+    }
+
     private void produce(Product product) {
         condition.holds(product);
-        if (onStrands.filter(product::equals).isEmpty()) {
-            strands.setUp(product, line.overlength());
-            onStrands = Optional.of(product);
-        }
-        kgPerS = material.rateKgPerH(product) / 3600;
-        making = true;
+        stores.mount(product);
         condition.colour().makes();
-        feedProduct();
-        showMaking();
+        making.begin(product, material.rateKgPerH(product));
         tell("makes", product.label());
         orders.lookAhead();
     }
@@ -244,6 +279,7 @@ final class LineProcess {
     void draw(double rateKgPerS) {
         clock.heat().screw(rateKgPerS > 0);
         material.draw(rateKgPerS);
+        stores.draw(rateKgPerS > 0 && !ledger.materials.isCompound() ? strands.dieKgPerS() : 0);
     }
 
     boolean isWaitingForMaterial() {
@@ -264,7 +300,7 @@ final class LineProcess {
 
     /** Nothing dry is left in the hopper. A purge or start under way is finished with what is in the throat. */
     void materialRanOut() {
-        if (making) {
+        if (making.isOn()) {
             halt(ScrapCause.SHORT_SPOOL);
             condition.unthreaded(ScrapCause.STOPPAGE);
             decide();
@@ -273,12 +309,33 @@ final class LineProcess {
 
     /** The colour of what the line makes, or last made, was refused. */
     void colourRefused() {
-        if (making) {
+        if (making.isOn()) {
             halt(ScrapCause.REFUSED_COLOUR);
             decide();
         } else {
             strands.cut(ScrapCause.REFUSED_COLOUR);
-            onStrands = Optional.empty();
+            making.clear();
+        }
+    }
+
+    /** Something that it draws is out of store: it stops, whatever it does but a stoppage or its shut-down. */
+    void storeRanOut() {
+        boolean starts = program.isRunning() && !stops.isUnderWay() && hours.mayWork();
+        if (making.isOn() || starts) {
+            halt(ScrapCause.SHORT_SPOOL);
+            condition.screwStopped(world.now());
+            condition.unthreaded(ScrapCause.STOPPAGE);
+            decide();
+        } else {
+            strands.stopFeed();
+            draw(0);
+        }
+    }
+
+    /** There is more in store. */
+    void storeRose() {
+        if (isIdle()) {
+            decide();
         }
     }
 
@@ -305,65 +362,27 @@ final class LineProcess {
         overflowStopped = false;
         stopMaking();
         strands.cut(cause);
-        onStrands = Optional.empty();
+        making.clear();
+        stores.dismount();
+        stores.goOn();
     }
 
     /** Stops the screw; what is on the strands stays. */
     void stopMaking() {
-        if (making) {
-            making = false;
+        if (making.isOn()) {
+            making.end();
             condition.screwStopped(world.now());
         }
         strands.stopFeed();
         draw(0);
-        setClocks();
+        making.setClocks();
     }
 
     /** Takes the line through steps, then does the rest. */
     void run(List<Step> steps, Runnable then) {
+        stores.goOn();
         afterProgram = then;
         program.run(steps);
-    }
-
-    // ------------------------------------------------------------------ making
-
-    private void feedProduct() {
-        speedShare = 1;
-        double scrapShare = 0;
-        if (slowed && line.overflow() instanceof OverflowPolicy.Slow slow) {
-            speedShare = slow.minimumSpeedShare();
-            scrapShare = slow.scrapShare();
-        }
-        Product product = onStrands.orElseThrow();
-        strands.feedProduct(speedShare * kgPerS, product.filament().kgPerM(), scrapShare);
-        draw(speedShare * kgPerS);
-        clock.rates(line.rateKgPerH(product) / 3600, speedShare * kgPerS);
-    }
-
-    void slowingChanged() {
-        boolean any = strands.isAnySlowing();
-        if (any != slowed) {
-            slowed = any;
-            if (making) {
-                feedProduct();
-                showMaking();
-            }
-        }
-    }
-
-    /** Shows on the clocks what the line makes. */
-    private void showMaking() {
-        setClocks();
-        if (strands.isAnyOnProduct()) {
-            clock.enter(slowed ? LineState.SLOWED : LineState.RUNNING);
-        } else {
-            enter(strands.isAnyRepairAttended() ? LineState.DOWN : LineState.WAITING_FOR_CREW);
-        }
-    }
-
-    private void setClocks() {
-        stops.setClocks(making, kgPerS * speedShare);
-        strands.setClocks(making, kgPerS * speedShare);
     }
 
     /** An accumulator is full and the policy is to stop. */
@@ -389,35 +408,6 @@ final class LineProcess {
         decide();
     }
 
-    /** A strand has broken; the others go on. */
-    void strandBroke(StrandRepair repair) {
-        Strand strand = repair.strand();
-        if (!making || strands.isUnderRepair(strand)) {
-            repair.clock().fixed();
-            return;
-        }
-        tell("strand", repair.clock().cause().name());
-        strands.cut(strand, ScrapCause.SHORT_SPOOL);
-        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
-        strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
-        repair.start();
-        strandRepairChanged();
-    }
-
-    void strandRepairChanged() {
-        if (making) {
-            showMaking();
-        }
-    }
-
-    void strandRepaired(Strand strand) {
-        strands.threadedUp(strand);
-        if (making) {
-            feedProduct();
-            showMaking();
-        }
-    }
-
     /** Shows a state; a line that only waits outside its working period counts as not scheduled. */
     void enter(LineState state) {
         clock.enter(!hours.isScheduled() && state == LineState.WAITING_FOR_CREW ? LineState.NOT_SCHEDULED : state);
@@ -437,13 +427,13 @@ final class LineProcess {
 
     /** Whether nothing that is on the calendar or called for will ever move it, although it should be at work. */
     boolean isStuck() {
-        boolean atRest = clock.state() == LineState.NO_ORDER
-                || clock.state() == LineState.NOT_SCHEDULED
-                || clock.state() == LineState.WAITING_FOR_MATERIAL;
+        boolean atRest =
+                isIdle() || clock.state() == LineState.NOT_SCHEDULED || clock.state() == LineState.WAITING_FOR_MATERIAL;
         boolean standsForNothing = overflowStopped && strands.areWindersReady();
         return standsForNothing
-                || !making && !program.isRunning() && !overflowStopped && !atRest
-                || strands.isStuck(making);
+                || stores.standsForNothing()
+                || !making.isOn() && !program.isRunning() && !overflowStopped && !atRest
+                || strands.isStuck(making.isOn());
     }
 
     /** A step begins after a wait for its crew; if it puts right a stoppage, the wait is that stoppage's. */

@@ -63,6 +63,12 @@ final class LineSupply implements Charge.Listener {
         return feeding.orElseThrow().isDry();
     }
 
+    /** Whether its dryer holds some of the material of a product, dry or not. */
+    boolean holds(Product product) {
+        return feeding.filter(charge -> charge.material().equals(how.materialOf(product)) && !charge.isEmpty())
+                .isPresent();
+    }
+
     private void change(Product product, String material) {
         Optional<Charge> prepared = ahead.filter(charge -> charge.material().equals(material));
         if (prepared.isEmpty()) {
@@ -104,14 +110,7 @@ final class LineSupply implements Charge.Listener {
     }
 
     private Charge charge(Dryer dryer, Product product) {
-        return new Charge(
-                world,
-                floor.desk(),
-                floor.dryers(),
-                this,
-                dryer,
-                how.materialOf(product),
-                product.polymer().dryingS());
+        return new Charge(world, floor.desk(), floor.dryers(), floor.stores(), this, dryer, product);
     }
 
     private void giveUpAhead() {
@@ -144,6 +143,11 @@ final class LineSupply implements Charge.Listener {
 
     @Override
     public void dry() {
+        line.materialIsDry();
+    }
+
+    @Override
+    public void lacks() {
         line.materialIsDry();
     }
 

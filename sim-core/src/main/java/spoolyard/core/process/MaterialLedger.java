@@ -55,6 +55,10 @@ final class MaterialLedger {
         takesCompound = does;
     }
 
+    boolean isCompound() {
+        return takesCompound;
+    }
+
     void fed(double kg) {
         if (takesCompound) {
             compoundKg += kg;

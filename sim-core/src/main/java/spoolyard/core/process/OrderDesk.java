@@ -3,6 +3,7 @@ package spoolyard.core.process;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
 import spoolyard.core.plant.DispatchRule;
@@ -67,11 +68,7 @@ final class OrderDesk {
         if (open.contains(run)) {
             return;
         }
-        int place = 0;
-        while (place < open.size() && open.get(place).index < run.index) {
-            place++;
-        }
-        open.add(place, run);
+        insert(run);
         new TimedEvent(world.engine(), Phase.ARRIVAL) {
             @Override
             protected void happen() {
@@ -85,10 +82,47 @@ final class OrderDesk {
         }.at(world.now());
     }
 
-    /** Chooses the next order for a line and marks it begun; empty if there is none yet. */
-    Optional<OrderRun> next(Line line, Optional<Product> inScrew) {
-        Optional<OrderRun> chosen =
-                book.rule() == DispatchRule.GIVEN_SEQUENCE ? nextGiven(line) : nextByRule(line, inScrew);
+    private void insert(OrderRun run) {
+        int place = 0;
+        while (place < open.size() && open.get(place).index < run.index) {
+            place++;
+        }
+        open.add(place, run);
+    }
+
+    /** A line gives up an order that it has not filled. */
+    void putBack(OrderRun run) {
+        run.leavesLine();
+        insert(run);
+    }
+
+    /**
+     * Chooses the next order for a line and marks it begun; empty if there is none yet. Where orders are chosen by rule,
+     * one whose material is not there comes after all for which it is.
+     */
+    Optional<OrderRun> next(Line line, Optional<Product> inScrew, Predicate<Product> isThere) {
+        if (book.rule() == DispatchRule.GIVEN_SEQUENCE) {
+            return begin(nextGiven(line), line);
+        }
+        List<Order> candidates = candidates(line);
+        List<Order> ready = candidates.stream()
+                .filter(order -> isThere.test(order.product()))
+                .toList();
+        return begin(byRule(line, inScrew, ready.isEmpty() ? candidates : ready), line);
+    }
+
+    /** As {@link #next}, but only an order whose material is there, and only where orders are chosen by rule. */
+    Optional<OrderRun> nextThatIsThere(Line line, Optional<Product> inScrew, Predicate<Product> isThere) {
+        if (book.rule() == DispatchRule.GIVEN_SEQUENCE) {
+            return Optional.empty();
+        }
+        List<Order> ready = candidates(line).stream()
+                .filter(order -> isThere.test(order.product()))
+                .toList();
+        return begin(byRule(line, inScrew, ready), line);
+    }
+
+    private Optional<OrderRun> begin(Optional<OrderRun> chosen, Line line) {
         chosen.ifPresent(run -> {
             open.remove(run);
             run.begin(line.name(), world.now());
@@ -107,13 +141,17 @@ final class OrderDesk {
         return Optional.empty();
     }
 
-    private Optional<OrderRun> nextByRule(Line line, Optional<Product> inScrew) {
+    private List<Order> candidates(Line line) {
         List<Order> candidates = new ArrayList<>();
         for (OrderRun run : open) {
             if (isReleased(run) && run.order.lines().contains(line.name()) && line.canMake(run.order.product())) {
                 candidates.add(run.order);
             }
         }
+        return candidates;
+    }
+
+    private Optional<OrderRun> byRule(Line line, Optional<Product> inScrew, List<Order> candidates) {
         if (candidates.isEmpty()) {
             return Optional.empty();
         }

@@ -35,6 +35,7 @@ public final class PlantLaws {
         plant.finishing().stations().forEach(station -> addStation(laws, station));
         plant.finishing().inbound().forEach(source -> laws.add(source.intervalS()));
         addQuality(laws, plant.finishing().quality());
+        plant.materials().stocks().forEach(item -> item.reorder().ifPresent(rule -> laws.add(rule.leadTimeS())));
         return InverseTables.of(laws);
     }
 

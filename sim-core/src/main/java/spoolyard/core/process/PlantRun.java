@@ -30,6 +30,7 @@ public final class PlantRun {
     private final World world;
     private final CrewDesk desk;
     private final OrderDesk orders;
+    private final Stores stores;
     private final SpoolFlow flow;
     private final SpoolRoute route;
     private final List<LineProcess> lines = new ArrayList<>();
@@ -84,10 +85,12 @@ public final class PlantRun {
                 log);
         PurgeTable purges = new PurgeTable(plant.changeovers());
         this.orders = new OrderDesk(world, purges);
+        this.stores = new Stores(world);
         this.flow = new SpoolFlow(world, orders.orders());
         Losses losses = new Losses(world, flow, orders, lines);
-        this.route = new SpoolRoute(world, desk, flow, losses);
-        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, new SharedDryers(plant.drying()));
+        this.route = new SpoolRoute(world, desk, flow, losses, stores);
+        SharedDryers dryers = new SharedDryers(plant.drying());
+        Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, dryers, stores);
         for (Line line : plant.lines()) {
             lines.add(new LineProcess(world, line, lines.size(), floor));
         }
@@ -128,6 +131,7 @@ public final class PlantRun {
         lines.forEach(line -> new LineSchedule(world, line).schedule());
         orders.scheduleReleases(lines, horizon);
         inbound.forEach(InboundProcess::start);
+        stores.start(lines, route::cartonsCame);
     }
 
     Engine engine() {
@@ -144,6 +148,10 @@ public final class PlantRun {
 
     List<StationProcess> stations() {
         return route.stations();
+    }
+
+    Stores stores() {
+        return stores;
     }
 
     SpoolRoute route() {
@@ -172,6 +180,7 @@ public final class PlantRun {
                         .map(line -> line.colour().result())
                         .flatMap(Optional::stream)
                         .toList()),
+                stores.results(),
                 world.active().close(world.plant().horizonTicks()));
     }
 

@@ -2,9 +2,11 @@ package spoolyard.core.process;
 
 import java.util.ArrayDeque;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /** Waiting places before a finishing station; a place is claimed before a spool is brought. */
 final class Rack {
@@ -125,6 +127,24 @@ final class Rack {
         if (!spools.remove(spool)) {
             throw new IllegalStateException("at tick " + world.now() + ": a spool was taken that is not there.");
         }
+    }
+
+    /** Puts the first spool of a kind before all others; false if there is none. Spools must be first in, first out. */
+    boolean bringForward(Predicate<Spool> isOfKind) {
+        if (spools.isEmpty() || isOfKind.test(spools.element())) {
+            return !spools.isEmpty();
+        }
+        Optional<Spool> found = spools.stream().filter(isOfKind).findFirst();
+        found.ifPresent(spool -> {
+            ArrayDeque<Spool> queue = (ArrayDeque<Spool>) spools;
+            queue.remove(spool);
+            queue.addFirst(spool);
+        });
+        return found.isPresent();
+    }
+
+    boolean holdsNone(Predicate<Spool> ofKind) {
+        return spools.stream().noneMatch(ofKind);
     }
 
     Spool first() {

@@ -160,7 +160,8 @@ final class Server implements Struck {
         }
     }
 
-    private void show() {
+    /** Shows on its clocks what it does. */
+    void show() {
         ServerState before = states.state();
         states.enter(stateNow(), world.now());
         if (states.state() != before) {
@@ -194,7 +195,10 @@ final class Server implements Struck {
         if (!station.isOpen()) {
             return ServerState.CLOSED;
         }
-        return isCalling() ? ServerState.WAITING_FOR_CREW : ServerState.STARVED;
+        if (isCalling()) {
+            return ServerState.WAITING_FOR_CREW;
+        }
+        return station.lacksCartons() ? ServerState.NO_CARTON : ServerState.STARVED;
     }
 
     /** The work of a crew-paced place: batch after batch, until there is none or the person is needed elsewhere. */

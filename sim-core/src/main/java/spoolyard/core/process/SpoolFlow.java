@@ -58,7 +58,7 @@ final class SpoolFlow {
         inSystemTicks += world.now() - spool.madeTick;
         if (spool.order == Spool.NONE) {
             looseSpools++;
-            closeLooseCartons(cartonOf(spool.sizeKg));
+            closeLooseCartons(finishing.cartonOf(spool.sizeKg));
         } else {
             packForOrder(orders.get(spool.order), spool.sizeKg);
         }
@@ -69,7 +69,7 @@ final class SpoolFlow {
             surplus++;
             return;
         }
-        if (order.isPacked() || order.packed() % cartonOf(sizeKg) == 0) {
+        if (order.isPacked() || order.packed() % finishing.cartonOf(sizeKg) == 0) {
             closeCarton();
         }
     }
@@ -86,16 +86,6 @@ final class SpoolFlow {
         if (cartons % finishing.cartonsPerPallet() == 0) {
             pallets++;
         }
-    }
-
-    /** Spools to a carton; a size that the plant doesn't list is packed singly. */
-    private int cartonOf(double sizeKg) {
-        for (Finishing.CartonSize size : finishing.cartons()) {
-            if (size.spoolKg() == sizeKg) {
-                return size.spools();
-            }
-        }
-        return 1;
     }
 
     private void book() {

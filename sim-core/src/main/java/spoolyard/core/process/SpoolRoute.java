@@ -10,6 +10,7 @@ import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.QualityRules;
+import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.QualityResult.ApprovalResult;
@@ -31,7 +32,7 @@ final class SpoolRoute {
     private Optional<LabProcess> lab = Optional.empty();
     private Optional<ExposureGate> gate = Optional.empty();
 
-    SpoolRoute(World world, CrewDesk desk, SpoolFlow flow, Losses losses) {
+    SpoolRoute(World world, CrewDesk desk, SpoolFlow flow, Losses losses, Stores stores) {
         this.world = world;
         this.desk = desk;
         this.flow = flow;
@@ -49,6 +50,21 @@ final class SpoolRoute {
         rules.lab().ifPresent(this::buildLab);
         rules.exposure().ifPresent(this::buildGate);
         connect();
+        boolean areLimited =
+                stores.stocks().stream().anyMatch(stock -> stock.item().kind() == StockItem.Kind.CARTONS);
+        if (areLimited) {
+            packing().ifPresent(station -> station.packInto(new CartonDesk(stores, finishing)));
+        }
+    }
+
+    private Optional<StationProcess> packing() {
+        int place = world.plant().finishing().firstOf(TaskKind.PACKING);
+        return place < 0 ? Optional.empty() : Optional.of(stations.get(place));
+    }
+
+    /** There are more cartons. */
+    void cartonsCame() {
+        packing().ifPresent(StationProcess::cartonsCame);
     }
 
     private Rack rackOf(FinishingStation description) {

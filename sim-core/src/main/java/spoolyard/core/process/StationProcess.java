@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
@@ -31,6 +32,7 @@ final class StationProcess {
     private Consumer<Server> onward;
     private SealingGate gate = SealingGate.OPEN;
     private int activePlaces;
+    private Optional<CartonDesk> cartons = Optional.empty();
     private boolean open;
     private long spools;
     private long repeats;
@@ -71,6 +73,17 @@ final class StationProcess {
     /** What looks at spools when it is their turn. */
     void guardBy(SealingGate guard) {
         gate = guard;
+    }
+
+    /** Spools are packed into cartons that may run out. */
+    void packInto(CartonDesk itsCartons) {
+        cartons = Optional.of(itsCartons);
+    }
+
+    /** There are more cartons. */
+    void cartonsCame() {
+        offerWork();
+        servers.forEach(Server::show);
     }
 
     void schedule(long horizon) {
@@ -122,6 +135,9 @@ final class StationProcess {
                 servers.get(i).offer();
             }
         }
+        if (lacksCartons()) {
+            servers.forEach(Server::show);
+        }
         if (isLab) {
             showActivity();
         }
@@ -136,6 +152,17 @@ final class StationProcess {
         }
     }
 
+    /** Whether spools wait, none of which there is a carton for. */
+    boolean lacksCartons() {
+        return rack.size() > 0
+                && cartons.filter(desk -> rack.holdsNone(desk::hasFor)).isPresent();
+    }
+
+    /** Brings the first spool that there is a carton for to the head of the rack; false if there is none. */
+    private boolean hasCarton() {
+        return cartons.isEmpty() || rack.bringForward(cartons.get()::hasFor);
+    }
+
     /** Takes down whether all places are active; a test of the lab counts only while a further lot waits for it. */
     private void showActivity() {
         boolean isActive = activePlaces == servers.size() && (!isLab || rack.size() > 0);
@@ -148,13 +175,14 @@ final class StationProcess {
             gate.turnAway(rack.take());
             rack.grant();
         }
-        return rack.size() > 0;
+        return rack.size() > 0 && hasCarton();
     }
 
     /** Whether spools wait that a free place could take. */
     boolean isIdleBesideWork() {
         return rack.size() > 0
                 && rack.size() > claimedByCalls()
+                && !lacksCartons()
                 && servers.stream().anyMatch(Server::isFree);
     }
 
@@ -189,6 +217,7 @@ final class StationProcess {
         while (into.size() < batch && hasNext(cycle)) {
             Spool spool = rack.take();
             gate.admitted(spool);
+            cartons.ifPresent(desk -> desk.admitted(spool));
             long span = world.now() - spool.rackedTick;
             begun++;
             waited += span > 0 ? 1 : 0;
@@ -199,7 +228,10 @@ final class StationProcess {
     }
 
     private boolean hasNext(int cycle) {
-        return rack.size() > 0 && cycleFor(rack.first()) == cycle && !gate.refuses(rack.first());
+        return rack.size() > 0
+                && cycleFor(rack.first()) == cycle
+                && !gate.refuses(rack.first())
+                && cartons.filter(desk -> !desk.hasFor(rack.first())).isEmpty();
     }
 
     long drawCycleTicks(Spool first) {

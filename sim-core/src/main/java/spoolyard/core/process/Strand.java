@@ -274,6 +274,11 @@ final class Strand {
         return (levelM + woundM) * kgPerM + heldKg;
     }
 
+    /** What passes its die. */
+    double dieKgPerS() {
+        return feed == Feed.STOPPED ? 0 : dieMPerS * kgPerM;
+    }
+
     double levelM() {
         return levelM;
     }
@@ -353,7 +358,7 @@ final class Strand {
         line.overflowChanged();
         if (slowing) {
             slowing = false;
-            line.slowingChanged();
+            line.making().slowingChanged();
         }
     }
 
@@ -403,7 +408,7 @@ final class Strand {
             case HOME -> comeHome();
             case SLOW_LEVEL -> {
                 slowing = true;
-                line.slowingChanged();
+                line.making().slowingChanged();
             }
             case CAPACITY -> overflow();
             case NONE -> throw new IllegalStateException("a level crossing happened that nobody planned");

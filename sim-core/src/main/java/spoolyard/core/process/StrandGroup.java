@@ -89,6 +89,15 @@ final class StrandGroup {
         }
     }
 
+    /** What passes the die of all strands. */
+    double dieKgPerS() {
+        double sum = 0;
+        for (Strand strand : strands) {
+            sum += strand.dieKgPerS();
+        }
+        return sum;
+    }
+
     void stopFeed() {
         strands.forEach(Strand::stopFeed);
     }

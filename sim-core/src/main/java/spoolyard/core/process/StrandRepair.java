@@ -38,7 +38,7 @@ final class StrandRepair extends Task implements Struck {
             @Override
             protected void happen() {
                 running = false;
-                line.strandRepaired(strand);
+                line.making().strandRepaired(strand);
             }
 
             @Override
@@ -67,7 +67,7 @@ final class StrandRepair extends Task implements Struck {
 
     @Override
     public void struckBy(StoppageClock cause) {
-        line.strandBroke(this);
+        line.making().strandBroke(this);
     }
 
     /** Calls for a person. */
@@ -79,7 +79,7 @@ final class StrandRepair extends Task implements Struck {
     @Override
     long begin() {
         clock.waited(world.now() - raisedTick());
-        line.strandRepairChanged();
+        line.making().strandRepairChanged();
         return clock.drawDuration();
     }
 
@@ -90,7 +90,7 @@ final class StrandRepair extends Task implements Struck {
 
     @Override
     void interrupted() {
-        line.strandRepairChanged();
+        line.making().strandRepairChanged();
     }
 
     @Override

@@ -26,6 +26,12 @@ public enum LineState {
     OVERFLOW_STOP("overflow stop", false),
     /** Stands because its next material is not dry yet, or its hopper has run empty. */
     WAITING_FOR_MATERIAL("waiting for material", false),
+    /** Stands because the store has no resin for its order. */
+    NO_RESIN("no resin", false),
+    /** Stands because the store has no colour concentrate for its order. */
+    NO_CONCENTRATE("no concentrate", false),
+    /** Stands because the store has no empty spools for its order. */
+    NO_EMPTY_SPOOL("no empty spool", false),
     /** Hot, with no order it may make. */
     NO_ORDER("no order", false),
     /** Outside its working period. */

@@ -18,6 +18,7 @@ import java.util.List;
  * @param inbound one a source of spools from outside, in plant order
  * @param flow spools and their whereabouts
  * @param quality lab, exposure clock and spools lost behind the line
+ * @param stocks one an article in store, in plant order
  * @param activity active periods of lines, roles, stations, lab tests and dryers, by kind, then plant order
  */
 public record RunResult(
@@ -34,6 +35,7 @@ public record RunResult(
         List<InboundResult> inbound,
         FlowResult flow,
         QualityResult quality,
+        List<StockResult> stocks,
         List<Activity> activity) {
     /** Copies the lists. */
     public RunResult {
@@ -44,11 +46,12 @@ public record RunResult(
         crew = List.copyOf(crew);
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
+        stocks = List.copyOf(stocks);
         activity = List.copyOf(activity);
     }
 
     /**
-     * A run without lab and exposure clock, of whose activity nothing is told.
+     * A run without lab, exposure clock and stocks, of whose activity nothing is told.
      *
      * @param masterSeed as above
      * @param replication as above
@@ -90,6 +93,7 @@ public record RunResult(
                 inbound,
                 flow,
                 QualityResult.NONE,
+                List.of(),
                 List.of());
     }
 

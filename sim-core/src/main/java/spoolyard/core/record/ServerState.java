@@ -10,6 +10,8 @@ public enum ServerState {
     BLOCKED("blocked", false),
     /** Spools are there, nobody to work on them. */
     WAITING_FOR_CREW("waiting for crew", false),
+    /** Spools are there, no carton to put them in. */
+    NO_CARTON("no carton", false),
     /** Nothing to work on. */
     STARVED("starved", false),
     /** Outside its opening hours. */

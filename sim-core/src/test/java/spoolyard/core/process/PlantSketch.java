@@ -21,6 +21,7 @@ import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
+import spoolyard.core.plant.Materials;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.OverflowPolicy;
@@ -33,6 +34,7 @@ import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.StartStop;
+import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Winder;
@@ -81,6 +83,7 @@ final class PlantSketch {
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
     double acceptedShortfall;
+    Materials materials = Materials.NONE;
     QualityRules quality = QualityRules.NONE;
     List<Finishing.CartonSize> cartons = new ArrayList<>();
     ChangeoverRules changeovers = new ChangeoverRules(
@@ -176,15 +179,28 @@ final class PlantSketch {
                         Place.ORIGIN))
                 : stations;
         return new Plant(
-                "sketch",
-                horizon,
-                lines,
-                new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
-                crewed,
-                changeovers,
-                new Finishing(finishing, cartons, 40, inbound, quality),
-                new OrderBook(orders, rule, Map.of(), acceptedShortfall),
-                drying);
+                        "sketch",
+                        horizon,
+                        lines,
+                        new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
+                        crewed,
+                        changeovers,
+                        new Finishing(finishing, cartons, 40, inbound, quality),
+                        new OrderBook(orders, rule, Map.of(), acceptedShortfall),
+                        drying)
+                .with(materials);
+    }
+
+    /** Keeps something in store. */
+    PlantSketch store(StockItem.Kind kind, String name, double opening) {
+        return store(new StockItem(kind, name, Optional.empty(), opening, List.of(), Optional.empty()));
+    }
+
+    PlantSketch store(StockItem item) {
+        List<StockItem> stocks = new ArrayList<>(materials.stocks());
+        stocks.add(item);
+        materials = new Materials(stocks, materials.whenShort());
+        return this;
     }
 
     private Line line(String name, List<Window> working) {

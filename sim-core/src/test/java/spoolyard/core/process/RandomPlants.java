@@ -22,6 +22,7 @@ import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
+import spoolyard.core.plant.Materials;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
@@ -29,6 +30,7 @@ import spoolyard.core.plant.QualityRules;
 import spoolyard.core.plant.Role;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.StartStop;
+import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.TaskKind;
 import spoolyard.core.plant.Window;
@@ -73,7 +75,50 @@ final class RandomPlants {
         }
         quality();
         sketch.judgeColour(pick(Approval.Meanwhile.values()));
+        stores();
         return sketch;
+    }
+
+    private void stores() {
+        for (StockItem.Kind kind : StockItem.Kind.values()) {
+            for (String name : names(kind)) {
+                if (random.nextInt(3) > 0) {
+                    sketch.store(stock(kind, name));
+                }
+            }
+        }
+        sketch.materials = new Materials(sketch.materials.stocks(), pick(Materials.WhenShort.values()));
+        sketch.cartons.add(new Finishing.CartonSize(1, 1 + random.nextInt(8)));
+    }
+
+    private static List<String> names(StockItem.Kind kind) {
+        return switch (kind) {
+            case RESIN -> List.of("PLA", "PETG");
+            case CONCENTRATE -> List.of("WHT", "BLK");
+            case SPOOLS -> List.of("1", "0.25", "all");
+            case CARTONS -> List.of("1", "all");
+        };
+    }
+
+    private StockItem stock(StockItem.Kind kind, String name) {
+        double unit = kind == StockItem.Kind.CONCENTRATE ? 0.5 : 10;
+        boolean isSized = kind == StockItem.Kind.SPOOLS || kind == StockItem.Kind.CARTONS;
+        Optional<Double> spoolKg =
+                isSized && !name.equals("all") ? Optional.of(Double.valueOf(name)) : Optional.empty();
+        List<StockItem.Delivery> deliveries = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            deliveries.add(new StockItem.Delivery(
+                    PlantSketch.ticks(random.nextInt(30 * 3600)), unit * (1 + random.nextInt(10))));
+        }
+        Optional<StockItem.Reorder> reorder = random.nextBoolean()
+                ? Optional.of(new StockItem.Reorder(
+                        unit * random.nextInt(10),
+                        unit * (1 + random.nextInt(10)),
+                        pick(new Law.Fixed(7200), new Law.Exponential(5000), Law.ZERO),
+                        0))
+                : Optional.empty();
+        double opening = pick(0.0, unit, unit * 10, unit * 40, Double.POSITIVE_INFINITY);
+        return new StockItem(kind, name, spoolKg, opening, deliveries, reorder);
     }
 
     private void quality() {
