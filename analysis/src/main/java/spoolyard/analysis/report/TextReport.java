@@ -11,7 +11,7 @@ import spoolyard.core.plant.QualityRules;
  */
 public final class TextReport {
     /** Height of the screen. */
-    public static final int MOST_LINES = 44;
+    public static final int MOST_LINES = 46;
 
     /** Width of the screen. */
     public static final int MOST_COLUMNS = 100;

@@ -144,7 +144,12 @@ final class Rack {
     }
 
     boolean holdsNone(Predicate<Spool> ofKind) {
-        return spools.stream().noneMatch(ofKind);
+        for (Spool spool : spools) {
+            if (ofKind.test(spool)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     Spool first() {

@@ -1,7 +1,6 @@
 package spoolyard.core.process;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.List;
 import spoolyard.core.engine.Phase;
 import spoolyard.core.engine.TimedEvent;
@@ -121,9 +120,17 @@ final class Stock {
         if (drawKgPerS[line] != rateKgPerS) {
             advance();
             drawKgPerS[line] = rateKgPerS;
-            kgPerS = Arrays.stream(drawKgPerS).sum();
+            kgPerS = sum(drawKgPerS);
             changed();
         }
+    }
+
+    private static double sum(double[] rates) {
+        double sum = 0;
+        for (double rate : rates) {
+            sum += rate;
+        }
+        return sum;
     }
 
     /** Takes an amount at once. */
