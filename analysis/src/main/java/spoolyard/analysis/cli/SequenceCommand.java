@@ -257,18 +257,7 @@ final class SequenceCommand implements Callable<Integer> {
         }
         Plant now = plan.book().plant();
         OrderBook given = new OrderBook(now.book().orders(), DispatchRule.GIVEN_SEQUENCE, plan.sequence());
-        Plant planned = new Plant(
-                now.name(),
-                now.horizonTicks(),
-                now.lines(),
-                now.crew(),
-                now.shifts(),
-                now.changeovers(),
-                now.finishing(),
-                given,
-                now.drying(),
-                now.economy(),
-                now.materials());
+        Plant planned = now.with(given);
         List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
         new PlanTrial(outcomes(planned), outcomes(now), ids)
                 .lines(console.ink())

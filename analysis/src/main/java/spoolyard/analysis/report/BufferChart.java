@@ -6,16 +6,12 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
@@ -70,7 +66,7 @@ public final class BufferChart {
             graphics.drawImage(panel, i % 2 * PANEL_WIDTH, HEADING + i / 2 * PANEL_HEIGHT, null);
         }
         graphics.dispose();
-        return encoded(whole);
+        return Png.of(whole);
     }
 
     private void title(Graphics2D graphics) {
@@ -174,15 +170,5 @@ public final class BufferChart {
         series.setLineColor(colour);
         series.setMarkerColor(colour);
         series.setMarker(marker);
-    }
-
-    private static byte[] encoded(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
-        } catch (IOException impossibleInMemory) {
-            throw new UncheckedIOException(impossibleInMemory);
-        }
-        return bytes.toByteArray();
     }
 }

@@ -6,13 +6,9 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import javax.imageio.ImageIO;
 import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
@@ -70,7 +66,7 @@ public final class DifferenceChart {
             graphics.drawImage(panel, i % COLUMNS * PANEL_WIDTH, HEADING + i / COLUMNS * panelHeight, null);
         }
         graphics.dispose();
-        return encoded(whole);
+        return Png.of(whole);
     }
 
     private void title(Graphics2D graphics) {
@@ -161,15 +157,5 @@ public final class DifferenceChart {
         series.setLineColor(colour);
         series.setLineStyle(new BasicStroke(width));
         series.setMarker(SeriesMarkers.NONE);
-    }
-
-    private static byte[] encoded(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
-        } catch (IOException impossibleInMemory) {
-            throw new UncheckedIOException(impossibleInMemory);
-        }
-        return bytes.toByteArray();
     }
 }

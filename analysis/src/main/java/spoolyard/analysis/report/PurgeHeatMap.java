@@ -6,11 +6,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import javax.imageio.ImageIO;
 import spoolyard.analysis.purge.PurgeEntry;
 import spoolyard.analysis.purge.PurgeMatrix;
 import spoolyard.core.colour.CieLab;
@@ -62,12 +58,7 @@ public final class PurgeHeatMap {
         } finally {
             pen.dispose();
         }
-        try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            ImageIO.write(image, "png", out);
-            return out.toByteArray();
-        } catch (IOException impossibleInMemory) {
-            throw new UncheckedIOException(impossibleInMemory);
-        }
+        return Png.of(image);
     }
 
     private static int cell(PurgeMatrix matrix) {

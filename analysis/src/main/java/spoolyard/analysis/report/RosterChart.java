@@ -6,14 +6,10 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.imageio.ImageIO;
 import spoolyard.scenarios.ShiftRoster;
 import spoolyard.scenarios.calendar.ShiftTemplate;
 
@@ -65,12 +61,7 @@ public final class RosterChart {
         } finally {
             pen.dispose();
         }
-        try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            ImageIO.write(image, "png", out);
-            return out.toByteArray();
-        } catch (IOException impossibleInMemory) {
-            throw new UncheckedIOException(impossibleInMemory);
-        }
+        return Png.of(image);
     }
 
     private void draw(int whole) {

@@ -5,13 +5,9 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javax.imageio.ImageIO;
 import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
@@ -84,7 +80,7 @@ public final class SwapChart {
             graphics.drawImage(BitmapEncoder.getBufferedImage(crew(people, crewHeight)), 0, LEVEL_HEIGHT, null);
         }
         graphics.dispose();
-        return encoded(whole);
+        return Png.of(whole);
     }
 
     private List<String> people() {
@@ -194,15 +190,5 @@ public final class SwapChart {
         series.setLineColor(colour);
         series.setLineStyle(new BasicStroke(LINE));
         series.setMarker(SeriesMarkers.NONE);
-    }
-
-    private static byte[] encoded(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
-        } catch (IOException impossibleInMemory) {
-            throw new UncheckedIOException(impossibleInMemory);
-        }
-        return bytes.toByteArray();
     }
 }

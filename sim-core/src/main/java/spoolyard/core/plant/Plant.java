@@ -116,4 +116,15 @@ public record Plant(
     public Plant with(Materials other) {
         return new Plant(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, drying, economy, other);
     }
+
+    /**
+     * The same plant with other orders.
+     *
+     * @param other the orders and how they are chosen
+     * @return the plant
+     */
+    public Plant with(OrderBook other) {
+        return new Plant(
+                name, horizonTicks, lines, crew, shifts, changeovers, finishing, other, drying, economy, materials);
+    }
 }
