@@ -3,34 +3,27 @@ package spoolyard.analysis.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import spoolyard.analysis.experiment.Experiment;
-import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.report.OrdersAtRisk;
 import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
+import spoolyard.analysis.report.RobustReport;
 import spoolyard.analysis.report.SequenceReport;
 import spoolyard.analysis.schedule.Baselines;
+import spoolyard.analysis.schedule.Candidate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.schedule.Weights;
-import spoolyard.analysis.sequence.InfeasibleBookException;
-import spoolyard.analysis.sequence.SearchLimit;
-import spoolyard.analysis.sequence.SearchSettings;
-import spoolyard.analysis.sequence.Sequencer;
+import spoolyard.analysis.sequence.Plan;
 import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
-import spoolyard.core.plant.DispatchRule;
-import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.Plant;
-import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -54,16 +47,13 @@ import spoolyard.scenarios.fault.ScenarioException;
             "  spoolyard sequence scenarios/orrenvale",
             "  spoolyard sequence scenarios/orrenvale --iterations 2000000 --seed 7 --out results/plan",
             "  spoolyard sequence scenarios/orrenvale --late 2 --freeze L3=SO-4113,SO-4119",
+            "  spoolyard sequence scenarios/orrenvale --robust 5",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
         })
 final class SequenceCommand implements Callable<Integer> {
-    private static final double LONGEST_S = 86_400;
-    private static final double MOST_ITERATIONS = 1e12;
     private static final double MOST_MONEY = 1e6;
     private static final int MOST_REPLICATIONS = 10_000;
-    private static final double MOST_RESERVE_H = 10_000;
-    private static final int MOST_CHAINS = 256;
 
     private final Console console;
     private final Simulator simulator;
@@ -71,31 +61,11 @@ final class SequenceCommand implements Callable<Integer> {
     @Mixin
     private ScenarioArgument scenario;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            description = "Time to search. Default: 20, unless --iterations is given.")
-    private Double seconds;
+    @Mixin
+    private SearchOptions search;
 
-    @Option(
-            names = "--iterations",
-            paramLabel = "N",
-            description = "Changes tried by each chain; with the same seed and number the plan is the same every time.")
-    private Double iterations;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Seed of search and simulation, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--chains",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "Independent searches, side by side. Default: ${DEFAULT-VALUE}.")
-    private int chains;
+    @Mixin
+    private BookOptions around;
 
     @Option(
             names = "--purge-per-kg",
@@ -117,13 +87,6 @@ final class SequenceCommand implements Callable<Integer> {
     private double late;
 
     @Option(
-            names = "--reserve",
-            paramLabel = "HOURS",
-            defaultValue = "24",
-            description = "Time kept between made and due, for stops, sealing and packing. Default: ${DEFAULT-VALUE}.")
-    private double reserveH;
-
-    @Option(
             names = "--first",
             paramLabel = "WHAT",
             defaultValue = "neither",
@@ -131,10 +94,14 @@ final class SequenceCommand implements Callable<Integer> {
     private Weights.First first;
 
     @Option(
-            names = "--freeze",
-            paramLabel = "LINE=ORDER,...",
-            description = "Orders that a line makes first, as they stand; may be given again for another line.")
-    private List<String> freezes = new ArrayList<>();
+            names = "--robust",
+            paramLabel = "N",
+            arity = "0..1",
+            defaultValue = "0",
+            fallbackValue = "5",
+            description = "Simulate the cheapest N plans that are clearly different, and take the one that then costs"
+                    + " least. Searches three times as long. N is 5 if only --robust is given.")
+    private int robust;
 
     @Option(
             names = "--replications",
@@ -159,62 +126,30 @@ final class SequenceCommand implements Callable<Integer> {
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
         Scenario read = scenario.read();
-        PlantBook book = book(read.plant());
+        PlantBook book = around.book(read.plant(), weights(read.plant()), scenario);
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
-            tell(read, book, ctrlC.stop());
+            tell(book, read, ctrlC.stop());
         }
         return ExitCode.OK;
     }
 
-    private void tell(Scenario read, PlantBook book, Stop stop) throws IOException {
-        List<PlanFigures> others = Baselines.of(book);
-        Solution solution = search(book, others, stop);
-        PlanFigures plan = PlanFigures.of("this plan", book, solution.plan());
-        SequenceReport report = new SequenceReport(
-                plan, others, solution, new PlantClock(read.info().start()));
-        report.perLine(console.ink()).forEach(console.out()::println);
-        report.summary(console.ink()).forEach(console.out()::println);
-        simulate(plan);
-        if (out != null) {
-            new PlanFolder(out, read, scenario.path()).write(plan, console);
-        }
+    private Weights weights(Plant plant) {
+        return new Weights(
+                plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, around.reserveH(), first);
     }
 
     private void checkNumbers() throws InputException {
-        within("--seconds", seconds == null ? 1 : seconds, 0.001, LONGEST_S);
-        within("--iterations", iterations == null ? 1 : iterations, 1, MOST_ITERATIONS);
-        within("--chains", chains, 1, MOST_CHAINS);
-        within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
-        within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
-        within("--late", late, 0, MOST_MONEY);
-        within("--reserve", reserveH, 0, MOST_RESERVE_H);
-        within("--replications", replications, 0, MOST_REPLICATIONS);
+        search.check();
+        around.check();
+        Requirements.within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
+        Requirements.within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
+        Requirements.within("--late", late, 0, MOST_MONEY);
+        Requirements.range("--replications", replications, robust == 0 ? 0 : 2, MOST_REPLICATIONS);
+        if (robust != 0) {
+            Requirements.range("--robust", robust, 2, RobustReport.MOST);
+        }
         if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
             throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
-        }
-    }
-
-    private static void within(String option, double value, double least, double most) throws InputException {
-        if (!(value >= least && value <= most)) {
-            throw new InputException(
-                    option + " = " + value, "Must be from " + least + " to " + most + ".", "give such a number");
-        }
-    }
-
-    private PlantBook book(Plant plant) throws InputException {
-        if (plant.book().orders().isEmpty()) {
-            throw new InputException(
-                    scenario.path().toString(),
-                    "Has no orders. Must have at least one.",
-                    "add orders to its orders file");
-        }
-        Weights weights =
-                new Weights(plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, reserveH, first);
-        try {
-            return PlantBook.of(plant, weights, frozen(plant));
-        } catch (InfeasibleBookException conflict) {
-            throw new InputException(
-                    "No plan is possible", conflict.getMessage(), "change the order, the line or what is frozen");
         }
     }
 
@@ -222,54 +157,55 @@ final class SequenceCommand implements Callable<Integer> {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private Map<String, List<String>> frozen(Plant plant) throws InputException {
-        Map<String, List<String>> frozen = new LinkedHashMap<>();
-        for (String freeze : freezes) {
-            String[] parts = freeze.split("=", 2);
-            boolean isKnown =
-                    plant.lines().stream().anyMatch(line -> line.name().equals(parts[0]));
-            if (parts.length < 2 || !isKnown) {
-                throw new InputException(
-                        "--freeze = " + freeze,
-                        "Must be a line of this plant, an equals sign and orders.",
-                        "write for example --freeze L3=SO-1,SO-2");
+    private void tell(PlantBook book, Scenario read, Stop stop) throws InputException, IOException {
+        List<PlanFigures> others = Baselines.of(book);
+        List<Plan> starts = others.stream().map(other -> other.timed().plan()).toList();
+        Solution found = SearchOptions.solve(book.problem(), starts, search.settings(1, 0), stop, console);
+        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
+        PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, simulation, stop);
+        Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
+        PlantClock clock = new PlantClock(read.info().start());
+        SequenceReport report = new SequenceReport(plan, others, solution, clock);
+        print(report.perLine(console.ink()));
+        print(report.summary(console.ink()));
+        Optional<OrdersAtRisk> risks = simulate(plan, simulation, clock);
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).write(plan, console);
+            if (risks.isPresent()) {
+                OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.get().csv());
             }
-            frozen.computeIfAbsent(parts[0], line -> new ArrayList<>()).addAll(List.of(parts[1].split(",")));
         }
-        return frozen;
     }
 
-    private Solution search(PlantBook book, List<PlanFigures> others, Stop stop) {
-        boolean isBounded = iterations != null;
-        double usual = isBounded ? Double.POSITIVE_INFINITY : 20;
-        SearchLimit limit =
-                new SearchLimit(isBounded ? iterations : Double.POSITIVE_INFINITY, seconds == null ? usual : seconds);
-        int threads = Math.min(chains, Runtime.getRuntime().availableProcessors());
-        SearchSettings settings = new SearchSettings(limit, seed, chains, threads);
-        SearchLine line = new SearchLine(console);
-        Solution solution = new Sequencer(book.problem(), settings, stop, line::show)
-                .solve(others.stream().map(other -> other.timed().plan()).toList());
-        line.clear();
-        return solution;
+    private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) throws InputException {
+        PlantBook book = cheapest.book();
+        List<Candidate> candidates =
+                new RobustSearch(book, around.frozen(book.plant()), search, stop, console).candidates(cheapest, robust);
+        if (candidates.size() == 1) {
+            print(List.of("Robust: no other plan found that is clearly different.", ""));
+            return cheapest;
+        }
+        RobustReport report = new RobustReport(
+                candidates,
+                simulation.of(candidates.stream().map(Candidate::plan).toList()));
+        print(report.lines(console.ink()));
+        return candidates.get(report.best()).plan();
     }
 
-    private void simulate(PlanFigures plan) {
+    /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
+    private Optional<OrdersAtRisk> simulate(PlanFigures plan, PlanSimulation simulation, PlantClock clock) {
         if (replications == 0) {
-            return;
+            return Optional.empty();
         }
-        Plant now = plan.book().plant();
-        OrderBook given = new OrderBook(now.book().orders(), DispatchRule.GIVEN_SEQUENCE, plan.sequence());
-        Plant planned = now.with(given);
-        List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
-        new PlanTrial(outcomes(planned), outcomes(now), ids)
-                .lines(console.ink())
-                .forEach(console.out()::println);
+        PlanTrial trial = simulation.beside(plan, robust == 0 ? 0 : replications);
+        OrdersAtRisk risks = simulation.atRisk(trial, clock);
+        print(trial.lines(console.ink()));
+        print(risks.lines(console.ink()));
+        return Optional.of(risks);
     }
 
-    private List<PlanTrial.Outcome> outcomes(Plant plant) {
-        Progress progress = ProgressBar.on(console);
-        int threads = Runtime.getRuntime().availableProcessors();
-        return new Experiment(simulator.of(plant, seed, EventLog.SILENT), replications, threads)
-                .run(result -> PlanTrial.Outcome.of(plant, result), progress);
+    private void print(List<String> lines) {
+        lines.forEach(console.out()::println);
     }
 }

@@ -22,6 +22,7 @@ import spoolyard.core.quantity.Ticks;
  * @param clock the plant's clock
  */
 public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solution solution, PlantClock clock) {
+    private static final int WIDTH = 98;
     private static final double S_PER_H = 3600;
     private static final double S_PER_DAY = 86_400;
 
@@ -41,14 +42,14 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
         lines.add(ink.title(plan.book().plant().name() + ": sequence of "
                 + plan.book().plant().book().orders().size() + " orders on "
                 + plan.book().plant().lines().size() + " lines"));
-        lines.add(ink.faint(judged()));
+        Wrapped.lines(judged(), "", WIDTH).forEach(line -> lines.add(ink.faint(line)));
         lines.add("");
         lines.add(ink.strong(row("", "cost", "purge kg", "line h", "crew h", "changes", "late", "spool-days late")));
         lines.add(ink.strong(row(plan)));
         others.forEach(other -> lines.add(row(other)));
         lines.add("");
-        lines.add(saved());
-        lines.add(bound());
+        lines.addAll(Wrapped.lines(saved(), "", WIDTH));
+        lines.addAll(Wrapped.lines(bound(), "", WIDTH));
         lines.add("");
         return lines;
     }

@@ -26,7 +26,7 @@ final class SequenceCommandTest {
                 .isLessThan(cost(called, "lightest next"))
                 .isLessThan(cost(called, "least purge next"));
         assertThat(called.out())
-                .containsPattern("No plan can cost less than [\\d ]+: this one is at most [\\d ]+ % above");
+                .containsPattern("No plan can cost less than [\\d ]+: this one is at most [\\d ]+ %\\s+above");
     }
 
     private static Called sequence(String... options) {
@@ -58,7 +58,13 @@ final class SequenceCommandTest {
         Called called = sequence("--replications=2", "--out", folder.toString());
 
         assertThat(called.out()).contains("Simulated, 2 replications on the same random numbers", "Orders at risk");
+        assertThat(called.out()).contains("light to dark", "interval of Clopper and Pearson 1934");
         assertThat(Files.readAllLines(folder.resolve("plan.csv"))).hasSize(121);
+        assertThat(Files.readAllLines(folder.resolve("orders_at_risk.csv")))
+                .hasSize(121)
+                .first()
+                .asString()
+                .startsWith("order_id,due_local,replications,late_share,late_share_low,late_share_high");
         Called run = Called.with(
                 "run",
                 folder.resolve("plan.yaml").toString(),
@@ -67,6 +73,21 @@ final class SequenceCommandTest {
                 "--out",
                 folder.resolve("run").toString());
         assertThat(run.code()).as(run.err()).isZero();
+    }
+
+    @Test
+    void ranksClearlyDifferentPlansBySimulationTheSameEveryTime() {
+        String out = sequence("--robust=2", "--replications=2").out();
+
+        assertThat(out).contains("Robust: 2 clearly different plans found, 2 replications each", "by Bonferroni");
+        assertThat(out.lines().takeWhile(line -> !line.isEmpty())).allMatch(line -> line.length() <= 100);
+        assertThat(sequence("--robust=2", "--replications=2").out()).isEqualTo(out);
+    }
+
+    @Test
+    void refusesToRankOnePlanOrWithoutReplications() {
+        assertThat(sequence("--robust=1").err()).startsWith("--robust = 1. Must be a whole number from 2 to 26.");
+        assertThat(sequence("--robust=3", "--replications=1").err()).startsWith("--replications = 1. Must be a whole");
     }
 
     @Test
