@@ -1,7 +1,6 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -126,6 +125,9 @@ final class SequenceCommand implements Callable<Integer> {
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
         Scenario read = scenario.read();
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).check();
+        }
         PlantBook book = around.book(read.plant(), weights(read.plant()), scenario);
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
             tell(book, read, ctrlC.stop());
@@ -147,9 +149,6 @@ final class SequenceCommand implements Callable<Integer> {
         Requirements.range("--replications", replications, robust == 0 ? 0 : 2, MOST_REPLICATIONS);
         if (robust != 0) {
             Requirements.range("--robust", robust, 2, RobustReport.MOST);
-        }
-        if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
-            throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
         }
     }
 

@@ -52,7 +52,14 @@ public record RobustReport(List<Candidate> candidates, List<List<PlanOutcome>> o
         lines.add(ink.strong("Robust: " + candidates.size() + " clearly different plans found, "
                 + outcomes.get(0).size() + " replications each on the same random numbers"));
         lines.add(ink.strong(row(
-                "", "searched with", "differs", "planned", "simulated cost", "above best", "purge kg", "sp.-days late")));
+                "",
+                "searched with",
+                "differs",
+                "planned",
+                "simulated cost",
+                "above best",
+                "purge kg",
+                "sp.-days late")));
         ranking.order().forEach(plan -> lines.add(row(ink, ranking, plan)));
         lines.addAll(Wrapped.lines(said(ranking), "", WIDTH));
         lines.add("");
