@@ -53,6 +53,7 @@ import spoolyard.scenarios.fault.ScenarioException;
             "  spoolyard sequence scenarios/orrenvale",
             "  spoolyard sequence scenarios/orrenvale --iterations 2000000 --seed 7 --out results/plan",
             "  spoolyard sequence scenarios/orrenvale --late 2 --freeze L3=SO-4113,SO-4119",
+            "  spoolyard sequence scenarios/orrenvale --from results/plan/plan.csv --rush SO-4130",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
         })
@@ -69,6 +70,9 @@ final class SequenceCommand implements Callable<Integer> {
 
     @Mixin
     private ScenarioArgument scenario;
+
+    @Mixin
+    private WhatIfOptions whatIf;
 
     @Option(
             names = "--seconds",
@@ -146,7 +150,8 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write plan.csv, plan.png and plan.yaml, a scenario with this sequence, into a folder.")
+            description =
+                    "Write plan.csv, plan.yaml (a scenario that runs it), plan.png and pages for the floor into a folder.")
     private Path out;
 
     SequenceCommand(Console console, Simulator simulator) {
@@ -157,11 +162,15 @@ final class SequenceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
-        Scenario read = scenario.read();
+        Scenario read = scenario.readWith(whatIf.settings());
         if (out != null) {
             new PlanFolder(out, read, scenario.path()).check();
         }
         PlantBook book = book(read.plant());
+        if (whatIf.isAsked()) {
+            change(read, book);
+            return ExitCode.OK;
+        }
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
             tell(read, book, ctrlC.stop());
         }
@@ -176,7 +185,18 @@ final class SequenceCommand implements Callable<Integer> {
                 plan, others, solution, new PlantClock(read.info().start()));
         report.perLine(console.ink()).forEach(console.out()::println);
         report.summary(console.ink()).forEach(console.out()::println);
-        simulate(plan);
+        simulate(plan, book.plant(), "today's order");
+        write(read, plan);
+    }
+
+    private void change(Scenario read, PlantBook book) throws InputException, IOException {
+        WhatIf change = WhatIf.of(book, whatIf);
+        change.tell(new PlantClock(read.info().start()), console);
+        simulate(change.after(), book.plant(), "before");
+        write(read, change.after());
+    }
+
+    private void write(Scenario read, PlanFigures plan) throws IOException {
         if (out != null) {
             new PlanFolder(out, read, scenario.path()).write(plan, console);
         }
@@ -191,6 +211,12 @@ final class SequenceCommand implements Callable<Integer> {
         within("--late", late, 0, MOST_MONEY);
         within("--reserve", reserveH, 0, MOST_RESERVE_H);
         within("--replications", replications, 0, MOST_REPLICATIONS);
+        if (whatIf.isAsked() && (seconds != null || iterations != null)) {
+            throw new InputException(
+                    seconds != null ? "--seconds = " + seconds : "--iterations = " + iterations,
+                    "Must not stand beside --from, --move and --rush, which search for nothing.",
+                    "leave it out");
+        }
     }
 
     private static void within(String option, double value, double least, double most) throws InputException {
@@ -252,16 +278,15 @@ final class SequenceCommand implements Callable<Integer> {
         return solution;
     }
 
-    private void simulate(PlanFigures plan) {
+    private void simulate(PlanFigures plan, Plant other, String otherName) {
         if (replications == 0) {
             return;
         }
-        Plant now = plan.book().plant();
-        OrderBook given = new OrderBook(now.book().orders(), DispatchRule.GIVEN_SEQUENCE, plan.sequence());
-        Plant planned = now.with(given);
-        List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
-        new PlanTrial(outcomes(planned), outcomes(now), ids)
-                .lines(console.ink())
+        OrderBook given = new OrderBook(other.book().orders(), DispatchRule.GIVEN_SEQUENCE, plan.sequence());
+        List<String> ids =
+                other.book().orders().stream().map(order -> order.id()).toList();
+        new PlanTrial(outcomes(other.with(given)), outcomes(other), ids)
+                .lines(console.ink(), "this plan", otherName)
                 .forEach(console.out()::println);
     }
 

@@ -71,15 +71,15 @@ public record PlanTrial(List<Outcome> planned, List<Outcome> today, List<String>
      * The comparison.
      *
      * @param ink what the screen can show
+     * @param plan what the plan is called, up to 15 letters
+     * @param other what it is compared with, up to 17 letters
      * @return lines without line breaks
      */
-    public List<String> lines(Ink ink) {
+    public List<String> lines(Ink ink, String plan, String other) {
         List<String> lines = new ArrayList<>();
         lines.add(ink.strong("Simulated, " + planned.size() + " replications on the same random numbers"));
-        lines.add(ink.strong(Cell.left("", 20)
-                + Cell.right("this plan", 16)
-                + Cell.right("today's order", 18)
-                + Cell.right("difference", 20)));
+        lines.add(ink.strong(
+                Cell.left("", 20) + Cell.right(plan, 16) + Cell.right(other, 18) + Cell.right("difference", 20)));
         lines.add(row(ink, "purge kg", 0, Outcome::purgeKg));
         lines.add(row(ink, "good spools", 0, Outcome::goodSpools));
         lines.add(row(ink, "late orders", 1, Outcome::lateOrders));
