@@ -1,6 +1,6 @@
 package spoolyard.analysis.cli;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -69,19 +69,38 @@ record PlanSimulation(PlantBook book, int replications, long seed, Simulator sim
      * @param first number of the first replication
      * @return the comparison
      */
-    PlanTrial beside(PlanFigures plan, int first) {
+    PlanTrial besideToday(PlanFigures plan, int first) {
         Plant now = book.plant();
-        List<String> names = new ArrayList<>(List.of("this plan", "today's order"));
-        List<Plant> plants = new ArrayList<>(List.of(planned(plan), now));
+        Map<String, Plant> plants = new LinkedHashMap<>();
+        plants.put("this plan", planned(plan));
+        plants.put("today's order", now);
         if (now.book().rule() != DispatchRule.LIGHTEST_NEXT) {
-            names.add("light to dark");
-            plants.add(now.with(new OrderBook(
+            OrderBook byColour = new OrderBook(
                     now.book().orders(),
                     DispatchRule.LIGHTEST_NEXT,
                     Map.of(),
-                    now.book().acceptedShortfall())));
+                    now.book().acceptedShortfall());
+            plants.put("light to dark", now.with(byColour));
         }
-        List<List<PlanOutcome>> outcomes = outcomes(plants, first);
+        return trial(plants, first);
+    }
+
+    /**
+     * Runs a plan that was changed beside the plant as it was before.
+     *
+     * @param plan the plan after the change
+     * @return the comparison
+     */
+    PlanTrial besideBefore(PlanFigures plan) {
+        Map<String, Plant> plants = new LinkedHashMap<>();
+        plants.put("this plan", planned(plan));
+        plants.put("before", book.plant());
+        return trial(plants, 0);
+    }
+
+    private PlanTrial trial(Map<String, Plant> plants, int first) {
+        List<String> names = List.copyOf(plants.keySet());
+        List<List<PlanOutcome>> outcomes = outcomes(List.copyOf(plants.values()), first);
         return new PlanTrial(IntStream.range(0, names.size())
                 .mapToObj(i -> new PlanTrial.Contender(names.get(i), outcomes.get(i)))
                 .toList());
@@ -104,8 +123,8 @@ record PlanSimulation(PlantBook book, int replications, long seed, Simulator sim
     OrdersAtRisk atRisk(PlanTrial trial, PlantClock clock) {
         return new OrdersAtRisk(
                 book.plant().book().orders(),
-                trial.contenders().get(0).outcomes(),
-                trial.contenders().get(1).outcomes(),
+                trial.contenders().get(0),
+                trial.contenders().get(1),
                 clock);
     }
 }

@@ -55,6 +55,16 @@ final class SearchOptions {
     }
 
     /**
+     * The limit as it was given.
+     *
+     * @return for example {@code --seconds = 60.0}; empty if none was given
+     */
+    String limit() {
+        String count = iterations == null ? "" : "--iterations = " + iterations;
+        return seconds == null ? count : "--seconds = " + seconds;
+    }
+
+    /**
      * Seed of search and simulation.
      *
      * @return any number

@@ -3,7 +3,6 @@ package spoolyard.analysis.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -47,6 +46,7 @@ import spoolyard.scenarios.fault.ScenarioException;
             "  spoolyard sequence scenarios/orrenvale --iterations 2000000 --seed 7 --out results/plan",
             "  spoolyard sequence scenarios/orrenvale --late 2 --freeze L3=SO-4113,SO-4119",
             "  spoolyard sequence scenarios/orrenvale --robust 5",
+            "  spoolyard sequence scenarios/orrenvale --from results/plan/plan.csv --rush SO-4130",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
         })
@@ -59,6 +59,9 @@ final class SequenceCommand implements Callable<Integer> {
 
     @Mixin
     private ScenarioArgument scenario;
+
+    @Mixin
+    private WhatIfOptions whatIf;
 
     @Mixin
     private SearchOptions search;
@@ -113,7 +116,8 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write plan.csv, plan.png and plan.yaml, a scenario with this sequence, into a folder.")
+            description = "Write plan.csv, plan.yaml (a scenario that runs it), plan.png, orders_at_risk.csv and pages for"
+                    + " the floor into a folder.")
     private Path out;
 
     SequenceCommand(Console console, Simulator simulator) {
@@ -124,11 +128,15 @@ final class SequenceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
-        Scenario read = scenario.read();
+        Scenario read = scenario.readWith(whatIf.settings());
         if (out != null) {
             new PlanFolder(out, read, scenario.path()).check();
         }
         PlantBook book = around.book(read.plant(), weights(read.plant()), scenario);
+        if (whatIf.isAsked()) {
+            change(book, read);
+            return ExitCode.OK;
+        }
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
             tell(book, read, ctrlC.stop());
         }
@@ -150,6 +158,13 @@ final class SequenceCommand implements Callable<Integer> {
         if (robust != 0) {
             Requirements.range("--robust", robust, 2, RobustReport.MOST);
         }
+        String searching = robust != 0 ? "--robust = " + robust : search.limit();
+        if (whatIf.isAsked() && !searching.isEmpty()) {
+            throw new InputException(
+                    searching,
+                    "Must not stand beside --from, --move and --rush, which search for nothing.",
+                    "leave it out");
+        }
     }
 
     private static OptionalDouble optional(Double value) {
@@ -164,17 +179,18 @@ final class SequenceCommand implements Callable<Integer> {
         PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
         PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, simulation, stop);
         Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
-        PlantClock clock = new PlantClock(read.info().start());
-        SequenceReport report = new SequenceReport(plan, others, solution, clock);
+        SequenceReport report = new SequenceReport(
+                plan, others, solution, new PlantClock(read.info().start()));
         print(report.perLine(console.ink()));
         print(report.summary(console.ink()));
-        Optional<OrdersAtRisk> risks = simulate(plan, simulation, clock);
-        if (out != null) {
-            new PlanFolder(out, read, scenario.path()).write(plan, console);
-            if (risks.isPresent()) {
-                OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.get().csv());
-            }
-        }
+        finish(read, plan, simulation, simulation::besideToday);
+    }
+
+    private void change(PlantBook book, Scenario read) throws InputException, IOException {
+        WhatIf change = WhatIf.of(book, whatIf);
+        change.tell(new PlantClock(read.info().start()), console);
+        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        finish(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
     }
 
     private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) throws InputException {
@@ -193,15 +209,25 @@ final class SequenceCommand implements Callable<Integer> {
     }
 
     /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
-    private Optional<OrdersAtRisk> simulate(PlanFigures plan, PlanSimulation simulation, PlantClock clock) {
-        if (replications == 0) {
-            return Optional.empty();
+    private void finish(Scenario read, PlanFigures plan, PlanSimulation simulation, Trying trying) throws IOException {
+        if (replications > 0) {
+            PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
+            print(trial.lines(console.ink()));
+            OrdersAtRisk risks = simulation.atRisk(trial, new PlantClock(read.info().start()));
+            print(risks.lines(console.ink()));
+            if (out != null) {
+                OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.csv());
+            }
         }
-        PlanTrial trial = simulation.beside(plan, robust == 0 ? 0 : replications);
-        OrdersAtRisk risks = simulation.atRisk(trial, clock);
-        print(trial.lines(console.ink()));
-        print(risks.lines(console.ink()));
-        return Optional.of(risks);
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).write(plan, console);
+        }
+    }
+
+    /** How a plan is tried. */
+    @FunctionalInterface
+    private interface Trying {
+        PlanTrial of(PlanFigures plan, int firstReplication);
     }
 
     private void print(List<String> lines) {

@@ -11,25 +11,23 @@ import spoolyard.analysis.experiment.Proportion;
 import spoolyard.core.plant.Order;
 
 /**
- * How probable it is that each order is late by a plan, and by today's order. Immutable.
+ * How probable it is that each order is late by a plan, and by another. Immutable.
  *
  * @param orders the orders, in book order
- * @param planned replications of the plan
- * @param today as many of today's order
+ * @param planned the plan
+ * @param other what it is compared with: today's order, or the plan before a change
  * @param clock the plant's clock
  */
-public record OrdersAtRisk(List<Order> orders, List<PlanOutcome> planned, List<PlanOutcome> today, PlantClock clock) {
+public record OrdersAtRisk(List<Order> orders, PlanTrial.Contender planned, PlanTrial.Contender other, PlantClock clock) {
     /** Name of the table in a folder. */
     public static final String FILE = "orders_at_risk.csv";
 
     private static final double AT_RISK = 0.05;
     private static final int MOST = 12;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public OrdersAtRisk {
         orders = List.copyOf(orders);
-        planned = List.copyOf(planned);
-        today = List.copyOf(today);
     }
 
     /**
@@ -67,14 +65,14 @@ public record OrdersAtRisk(List<Order> orders, List<PlanOutcome> planned, List<P
                 + clock.minute(orders.get(order).dueTick())
                 + Cell.right(percent(late.share()) + " %", 8)
                 + Cell.right("(" + percent(late.low()) + " to " + percent(late.high()) + " %)", 17)
-                + Cell.right("today " + percent(late(today, order).share()) + " %", 14);
+                + Cell.right(other.name() + " " + percent(late(other, order).share()) + " %", 21);
     }
 
     private static String percent(double share) {
         return Figures.shown(100 * share, 0);
     }
 
-    private static Proportion late(List<PlanOutcome> outcomes, int order) {
+    private static Proportion late(PlanTrial.Contender plan, int order) {
         long count = outcomes.stream().filter(each -> each.isLate().get(order)).count();
         return new Proportion((int) count, outcomes.size(), Interval.USUAL_LEVEL);
     }
@@ -95,9 +93,9 @@ public record OrdersAtRisk(List<Order> orders, List<PlanOutcome> planned, List<P
                     "late_share",
                     "late_share_low",
                     "late_share_high",
-                    "today_late_share",
-                    "today_late_share_low",
-                    "today_late_share_high");
+                    "other_late_share",
+                    "other_late_share_low",
+                    "other_late_share_high");
             for (int order = 0; order < orders.size(); order++) {
                 CsvTable.FORMAT.printRecord(text, cells(order).toArray());
             }
@@ -109,7 +107,7 @@ public record OrdersAtRisk(List<Order> orders, List<PlanOutcome> planned, List<P
 
     private List<String> cells(int order) {
         Proportion plan = late(planned, order);
-        Proportion now = late(today, order);
+        Proportion now = late(other, order);
         return List.of(
                 orders.get(order).id(),
                 clock.minute(orders.get(order).dueTick()),

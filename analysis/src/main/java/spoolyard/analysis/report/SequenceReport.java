@@ -38,6 +38,19 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
      * @return lines without line breaks
      */
     public List<String> summary(Ink ink) {
+        List<String> lines = new ArrayList<>(comparison(ink));
+        lines.addAll(Wrapped.lines(bound(), "", WIDTH));
+        lines.add("");
+        return lines;
+    }
+
+    /**
+     * The comparison alone.
+     *
+     * @param ink what the screen can show
+     * @return lines without line breaks
+     */
+    public List<String> comparison(Ink ink) {
         List<String> lines = new ArrayList<>();
         lines.add(ink.title(plan.book().plant().name() + ": sequence of "
                 + plan.book().plant().book().orders().size() + " orders on "
@@ -49,8 +62,6 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
         others.forEach(other -> lines.add(row(other)));
         lines.add("");
         lines.addAll(Wrapped.lines(saved(), "", WIDTH));
-        lines.addAll(Wrapped.lines(bound(), "", WIDTH));
-        lines.add("");
         return lines;
     }
 
@@ -146,14 +157,25 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
     public List<String> perLine(Ink ink) {
         List<String> lines = new ArrayList<>();
         for (int line = 0; line < plan.timed().lines().size(); line++) {
-            List<TimedJob> jobs = plan.timed().lines().get(line);
-            String name = plan.book().plant().lines().get(line).name();
-            lines.add(ink.strong(name + ", " + jobs.size() + (jobs.size() == 1 ? " order" : " orders")));
-            for (TimedJob job : jobs) {
-                lines.add(place(line, job));
-            }
-            lines.add("");
+            lines.addAll(line(line, ink));
         }
+        return lines;
+    }
+
+    /**
+     * What one line makes.
+     *
+     * @param line its number
+     * @param ink what the screen can show
+     * @return lines without line breaks
+     */
+    public List<String> line(int line, Ink ink) {
+        List<String> lines = new ArrayList<>();
+        List<TimedJob> jobs = plan.timed().lines().get(line);
+        String name = plan.book().plant().lines().get(line).name();
+        lines.add(ink.strong(name + ", " + jobs.size() + (jobs.size() == 1 ? " order" : " orders")));
+        jobs.forEach(job -> lines.add(place(line, job)));
+        lines.add("");
         return lines;
     }
 

@@ -111,9 +111,10 @@ final class Annealing {
     /** After a short descent: how much dearer the plan becomes by a change that makes it dearer, at a low quantile. */
     private double typicalRise(Budget budget) {
         for (int i = 0; i < DESCENT && budget.goesOn(); i++) {
-            moves.attempt(schedule.cost);
+            if (moves.attempt(schedule.cost) < Double.POSITIVE_INFINITY) {
+                passed.accept(schedule);
+            }
         }
-        passed.accept(schedule);
         double[] rises = new double[SAMPLES];
         int count = 0;
         Plan settled = schedule.plan();
@@ -122,6 +123,7 @@ final class Annealing {
             double after = moves.attempt(Double.MAX_VALUE);
             if (after < Double.POSITIVE_INFINITY && after > before) {
                 rises[count++] = after - before;
+                passed.accept(schedule);
             }
             if (i % 20 == 0) {
                 schedule.set(settled);

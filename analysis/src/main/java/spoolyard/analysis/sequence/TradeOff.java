@@ -18,6 +18,8 @@ import java.util.concurrent.Future;
  * (1979) 73-78). Chains begin at the one neighbour and at the other. As weighing alone misses plans that lie behind a
  * straight line between others, every plan that a chain passes is kept if none beats it.
  *
+ * <p>Small books are solved exactly.
+ *
  * <p>For one thread, once. The outcome depends on the problem, the settings and the starts alone if iterations are limited.
  */
 public final class TradeOff {
@@ -72,6 +74,23 @@ public final class TradeOff {
      * @return from the least changeovers to the least lateness, in the units of the problem
      */
     public List<TimedPlan> solve(List<Plan> starts, Watch watch) {
+        if (isExact()) {
+            merge(ExactTradeOff.solve(problem));
+            return List.copyOf(best);
+        }
+        return search(starts, watch);
+    }
+
+    /**
+     * Whether the book is so small that the outcome is proved: no plan is left out that nothing beats.
+     *
+     * @return true for up to eight orders
+     */
+    public boolean isExact() {
+        return ExactTradeOff.isFor(problem);
+    }
+
+    List<TimedPlan> search(List<Plan> starts, Watch watch) {
         List<Plan> all = new ArrayList<>(starts);
         all.add(CheapestInsertion.plan(problem));
         merge(all);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -41,19 +42,24 @@ final class TradeOffTest {
         return all;
     }
 
-    private static List<TimedPlan> found(SequencingProblem problem, double iterations, int threads) {
+    private static TradeOff tradeOff(SequencingProblem problem, double iterations, int threads) {
         SearchSettings settings = new SearchSettings(SearchLimit.iterations(iterations), 3, 2, threads);
-        return new TradeOff(problem, settings, 3, new Stop()).solve(List.of(), (plans, share) -> {});
+        return new TradeOff(problem, settings, 3, new Stop());
+    }
+
+    private static List<TimedPlan> searched(SequencingProblem problem, double iterations, int threads) {
+        return tradeOff(problem, iterations, threads).search(List.of(), (plans, share) -> {});
     }
 
     @Test
-    void findsEveryPointAndNoOtherOfSmallBooks() {
+    void provesEveryPointAndNoOtherOfSmallBooks() {
         int bent = 0;
         for (int seed = 0; seed < 150; seed++) {
             SequencingProblem problem = book(seed);
 
-            List<Point> points =
-                    found(problem, 150_000, 2).stream().map(Point::of).toList();
+            List<Point> points = tradeOff(problem, 1, 1).solve(List.of(), (plans, share) -> {}).stream()
+                    .map(Point::of)
+                    .toList();
 
             assertThat(points).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(byTryingAll(problem));
             bent += points.size() > 2 ? 1 : 0;
@@ -61,10 +67,30 @@ final class TradeOffTest {
         assertThat(bent).as("books with more than two points").isGreaterThan(30);
     }
 
+    /** The search that large books get finds both ends of every small book, and nearly all between them. */
+    @Test
+    void searchFindsBothEndsAndNearlyAllBetween() {
+        int there = 0;
+        int found = 0;
+        for (int seed = 0; seed < 150; seed++) {
+            SequencingProblem problem = book(seed);
+            List<Point> all = byTryingAll(problem);
+            all.sort(Comparator.comparingDouble(Point::changeovers));
+
+            List<Point> points =
+                    searched(problem, 150_000, 2).stream().map(Point::of).toList();
+
+            assertThat(points).as("seed %d", seed).contains(all.get(0), all.get(all.size() - 1));
+            there += all.size();
+            found += (int) all.stream().filter(points::contains).count();
+        }
+        assertThat(found / (double) there).isGreaterThan(0.98);
+    }
+
     @Test
     void goesFromTheLeastChangeoversToTheLeastLateness() {
         for (int seed = 0; seed < 20; seed++) {
-            List<TimedPlan> plans = found(book(seed), 50_000, 2);
+            List<TimedPlan> plans = searched(book(seed), 50_000, 2);
 
             for (int i = 1; i < plans.size(); i++) {
                 assertThat(plans.get(i).changeoverCost())
@@ -76,7 +102,7 @@ final class TradeOffTest {
 
     @Test
     void givesTheSameForTheSameSeedOnAnyNumberOfThreads() {
-        assertThat(found(book(11), 30_000, 1)).isEqualTo(found(book(11), 30_000, 2));
+        assertThat(searched(book(11), 30_000, 1)).isEqualTo(searched(book(11), 30_000, 2));
     }
 
     @Test
