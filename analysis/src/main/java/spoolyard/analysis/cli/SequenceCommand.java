@@ -116,8 +116,9 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write plan.csv, plan.yaml (a scenario that runs it), plan.png, orders_at_risk.csv and pages for"
-                    + " the floor into a folder.")
+            description =
+                    "Write plan.csv, plan.yaml (a scenario that runs it), plan.png, orders_at_risk.csv and pages for"
+                            + " the floor into a folder.")
     private Path out;
 
     SequenceCommand(Console console, Simulator simulator) {
@@ -213,7 +214,8 @@ final class SequenceCommand implements Callable<Integer> {
         if (replications > 0) {
             PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
             print(trial.lines(console.ink()));
-            OrdersAtRisk risks = simulation.atRisk(trial, new PlantClock(read.info().start()));
+            OrdersAtRisk risks =
+                    simulation.atRisk(trial, new PlantClock(read.info().start()));
             print(risks.lines(console.ink()));
             if (out != null) {
                 OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.csv());

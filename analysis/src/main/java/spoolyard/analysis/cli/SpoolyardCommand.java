@@ -60,6 +60,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new SequenceCommand(console, simulator));
+        line.addSubcommand(new FrontierCommand(console, simulator));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

@@ -18,7 +18,8 @@ import spoolyard.core.plant.Order;
  * @param other what it is compared with: today's order, or the plan before a change
  * @param clock the plant's clock
  */
-public record OrdersAtRisk(List<Order> orders, PlanTrial.Contender planned, PlanTrial.Contender other, PlantClock clock) {
+public record OrdersAtRisk(
+        List<Order> orders, PlanTrial.Contender planned, PlanTrial.Contender other, PlantClock clock) {
     /** Name of the table in a folder. */
     public static final String FILE = "orders_at_risk.csv";
 
@@ -73,6 +74,7 @@ public record OrdersAtRisk(List<Order> orders, PlanTrial.Contender planned, Plan
     }
 
     private static Proportion late(PlanTrial.Contender plan, int order) {
+        List<PlanOutcome> outcomes = plan.outcomes();
         long count = outcomes.stream().filter(each -> each.isLate().get(order)).count();
         return new Proportion((int) count, outcomes.size(), Interval.USUAL_LEVEL);
     }

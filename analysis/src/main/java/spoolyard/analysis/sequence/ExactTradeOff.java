@@ -68,7 +68,8 @@ final class ExactTradeOff {
         List<List<Way>> finished = new ArrayList<>();
         for (int subset = 0; subset < 1 << jobs.length; subset++) {
             table.add(subset == 0 ? List.of(start) : extended(kernel, table, subset));
-            finished.add(table.get(subset).stream().map(way -> wayOut(kernel, way)).toList());
+            finished.add(
+                    table.get(subset).stream().map(way -> wayOut(kernel, way)).toList());
         }
         return finished;
     }

@@ -24,10 +24,12 @@ import java.util.concurrent.Future;
  */
 public final class TradeOff {
     private static final double ABOVE_ALL = 1e4;
+    private static final int HALVINGS = 6;
 
     private final SequencingProblem problem;
     private final SearchSettings settings;
     private final int steps;
+    private final double mostLate;
     private final Stop stop;
     private final SplittableRandom seeds;
     private final List<TimedPlan> best = new ArrayList<>();
@@ -52,16 +54,18 @@ public final class TradeOff {
      *     makespan
      * @param settings how; the limit is that of all steps together
      * @param steps searches between neighbours after those for both ends, {@code >= 0}
+     * @param mostLate plans with more lateness are of no interest; may be infinite
      * @param stop ends it early
      * @throws IllegalArgumentException if the makespan costs anything
      */
-    public TradeOff(SequencingProblem problem, SearchSettings settings, int steps, Stop stop) {
+    public TradeOff(SequencingProblem problem, SearchSettings settings, int steps, double mostLate, Stop stop) {
         if (problem.makespanPerS() != 0) {
             throw new IllegalArgumentException("makespanPerS = " + problem.makespanPerS() + ". Must be 0.");
         }
         this.problem = problem;
         this.settings = settings;
         this.steps = steps;
+        this.mostLate = mostLate;
         this.stop = stop;
         seeds = new SplittableRandom(settings.seed());
     }
@@ -71,7 +75,8 @@ public final class TradeOff {
      *
      * @param starts plans to begin with; may be empty
      * @param watch hears of each step
-     * @return from the least changeovers to the least lateness, in the units of the problem
+     * @return from the least changeovers to the least lateness, in the units of the problem; empty if every plan found is too
+     *     late
      */
     public List<TimedPlan> solve(List<Plan> starts, Watch watch) {
         if (isExact()) {
@@ -94,21 +99,58 @@ public final class TradeOff {
         List<Plan> all = new ArrayList<>(starts);
         all.add(CheapestInsertion.plan(problem));
         merge(all);
-        double parity = parity(best.get(0));
+        double parity = parity(TimedPlan.of(problem, all.get(0)));
         ExecutorService pool = Executors.newFixedThreadPool(settings.threads(), Sequencer::worker);
         try {
-            search(pool, parity / ABOVE_ALL, List.of(best.get(0)));
-            search(pool, parity * ABOVE_ALL, List.of(best.get(best.size() - 1)));
-            for (int step = 0; step < steps && best.size() > 1; step++) {
-                watch.reached(best.size(), (step + 2) / (steps + 2.0));
-                List<TimedPlan> apart = farthestApart();
-                search(pool, price(apart), apart);
-                searched.add(apart);
+            search(pool, parity * ABOVE_ALL, starts(all));
+            leastChangeovers(pool, parity, starts(all));
+            for (int step = 0; step < steps; step++) {
+                watch.reached(best.size(), (step + ends()) / (double) (steps + ends()));
+                List<TimedPlan> apart = best.size() > 1 ? farthestApart() : best;
+                search(pool, best.size() > 1 ? price(apart) : parity, plans(apart));
+                searched.add(List.copyOf(apart));
             }
         } finally {
             pool.shutdownNow();
         }
         return List.copyOf(best);
+    }
+
+    private List<Plan> starts(List<Plan> otherwise) {
+        return best.isEmpty()
+                ? otherwise.subList(0, 1)
+                : List.of(best.get(best.size() - 1).plan());
+    }
+
+    private static List<Plan> plans(List<TimedPlan> timed) {
+        return timed.stream().map(TimedPlan::plan).toList();
+    }
+
+    /** Number of searches for both ends. */
+    private int ends() {
+        return mostLate < Double.POSITIVE_INFINITY ? 2 + HALVINGS : 2;
+    }
+
+    /** The end with the least changeovers: halves the price between two, one of which makes plans that are too late. */
+    private void leastChangeovers(ExecutorService pool, double parity, List<Plan> from) {
+        double low = parity / ABOVE_ALL;
+        double high = parity * ABOVE_ALL;
+        TimedPlan cheapest = search(pool, low, from);
+        for (int i = 2; i < ends(); i++) {
+            double middle = Math.sqrt(low * high);
+            boolean isTooLate = search(
+                                    pool,
+                                    middle,
+                                    List.of(
+                                            cheapest.plan(),
+                                            best.isEmpty()
+                                                    ? cheapest.plan()
+                                                    : best.get(0).plan()))
+                            .lateCost()
+                    > mostLate;
+            low = isTooLate ? middle : low;
+            high = isTooLate ? high : middle;
+        }
     }
 
     /** The weight of lateness at which both parts of a plan cost the same. */
@@ -140,16 +182,21 @@ public final class TradeOff {
         return (last.changeoverCost() - first.changeoverCost()) * (first.lateCost() - last.lateCost());
     }
 
-    private void search(ExecutorService pool, double price, List<TimedPlan> from) {
+    /** Searches at a price of lateness; returns what is best at that price, be it too late or not. */
+    private TimedPlan search(ExecutorService pool, double price, List<Plan> from) {
         SequencingProblem weighed = weighed(price);
         List<Future<Archive>> running = new ArrayList<>();
         for (int chain = 0; chain < settings.chains(); chain++) {
-            Plan start = from.get(chain % from.size()).plan();
+            Plan start = from.get(chain % from.size());
             running.add(pool.submit(chain(weighed, price, start, seeds.nextLong())));
         }
-        List<Plan> found = new ArrayList<>();
+        List<Plan> found = new ArrayList<>(from);
         running.forEach(chain -> found.addAll(await(chain).plans()));
         merge(found);
+        return found.stream()
+                .map(plan -> TimedPlan.of(problem, plan))
+                .min(Comparator.comparingDouble(plan -> plan.changeoverCost() + price * plan.lateCost()))
+                .orElseThrow();
     }
 
     private SequencingProblem weighed(double price) {
@@ -163,7 +210,7 @@ public final class TradeOff {
     private Callable<Archive> chain(SequencingProblem weighed, double price, Plan start, long seed) {
         int waves = (settings.chains() + settings.threads() - 1) / settings.threads();
         boolean isTimed = settings.limit().seconds() < Double.POSITIVE_INFINITY;
-        double share = 1.0 / (steps + 2) / (isTimed ? waves : 1);
+        double share = 1.0 / (steps + ends()) / (isTimed ? waves : 1);
         return () -> {
             Archive archive = new Archive();
             new Annealing(weighed, seed, schedule -> {
@@ -181,7 +228,9 @@ public final class TradeOff {
         best.forEach(timed -> archive.show(timed.changeoverCost(), timed.lateCost(), timed::plan));
         for (Plan plan : found) {
             TimedPlan timed = TimedPlan.of(problem, plan);
-            archive.show(timed.changeoverCost(), timed.lateCost(), () -> plan);
+            if (timed.lateCost() <= mostLate) {
+                archive.show(timed.changeoverCost(), timed.lateCost(), () -> plan);
+            }
         }
         best.clear();
         archive.plans().forEach(plan -> best.add(TimedPlan.of(problem, plan)));
