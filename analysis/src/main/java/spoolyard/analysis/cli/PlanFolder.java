@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spoolyard.analysis.purge.Calibration;
 import spoolyard.analysis.report.FloorPages;
@@ -71,7 +72,15 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
         }
         console.out()
                 .println("Plan in " + folder.resolve("plan.csv") + "; run it with: spoolyard run "
-                        + NewCommand.typed(folder.resolve("plan.yaml")));
+                        + NewCommand.typed(folder.resolve("plan.yaml")) + settings());
+    }
+
+    /** What was set for the plan must be set for its run; its sequence stands in its file. */
+    private String settings() {
+        return scenario.info().sets().stream()
+                .filter(set -> !set.matches("(?s)/orders/(rule|sequence)=.*"))
+                .map(set -> " --set \"" + set + "\"")
+                .collect(Collectors.joining());
     }
 
     private Viewing viewing() {

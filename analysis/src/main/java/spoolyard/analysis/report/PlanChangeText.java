@@ -170,7 +170,12 @@ public record PlanChangeText(PlanFigures before, PlanFigures after, List<String>
             return "The change costs nothing by these weights.";
         }
         return "By these weights the change " + (more > 0 ? "costs " : "saves ") + Figures.shown(Math.abs(more), 0)
-                + ": " + part(changeovers) + " in changeovers, " + part(late) + " in lateness.";
+                + ": " + part(changeovers) + " in changeovers, " + part(late) + " in lateness" + reserve() + ".";
+    }
+
+    private String reserve() {
+        double hours = after.book().weights().reserveH();
+        return hours > 0 ? ", which counts from " + Figures.shown(hours, 0) + " h before an order is due" : "";
     }
 
     private static String part(double money) {

@@ -66,6 +66,14 @@ final class WhatIfTest {
     }
 
     @Test
+    void saysThatWhatWasSetForThePlanMustBeSetForItsRun() {
+        Called called = changed(
+                "--set=/name=Other works", "--out", folder.resolve("new").toString());
+
+        assertThat(called.out()).endsWith("plan.yaml --set \"/name=Other works\"" + System.lineSeparator());
+    }
+
+    @Test
     void simulatesBothPlans() {
         Called called =
                 Called.with("sequence", TWO_LINES, "--replications=2", "--from=" + plan, "--move=1006 L2 first");

@@ -46,7 +46,8 @@ final class PlanChangeTextTest {
                         "Become late: none.",
                         "Get in time: SO-3 (0.1 days).",
                         "Later still: SO-1 (0.9 days), SO-2 (0.9 days).",
-                        "By these weights the change costs 147: 0 more in changeovers, 147 more in lateness.",
+                        "By these weights the change costs 147: 0 more in changeovers, 147 more in lateness, which counts",
+                        "  from 24 h before an order is due.",
                         "");
     }
 
