@@ -98,11 +98,9 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--robust",
             paramLabel = "N",
-            arity = "0..1",
             defaultValue = "0",
-            fallbackValue = "5",
             description = "Simulate the cheapest N plans that are clearly different, and take the one that then costs"
-                    + " least. Searches three times as long. N is 5 if only --robust is given.")
+                    + " least. Searches three times as long. 5 is a good number.")
     private int robust;
 
     @Option(
