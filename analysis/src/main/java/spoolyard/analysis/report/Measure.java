@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import spoolyard.analysis.buffer.Loss;
 import spoolyard.core.record.RunResult;
 
 /** The numbers by which plants are compared. */
@@ -52,6 +53,24 @@ public enum Measure {
             2,
             new Phrases("scraps % points more of its material", "scraps % points less of its material"),
             seen -> seen.plant(PlantSheet.SCRAP_PCT)),
+    /** Swaps in which an accumulator filled, per cent of all. */
+    OVERFLOW_PCT(
+            "Overflow, % of swaps",
+            2,
+            new Phrases("overflows in % points more of its swaps", "overflows in % points fewer of its swaps"),
+            seen -> seen.plant(PlantSheet.OVERFLOW)),
+    /** Filament sent to the bin for full or nearly full accumulators, kg. */
+    OVERFLOW_WASTE_KG_PER_SHIFT(
+            "Overflow waste, kg/shift",
+            2,
+            new Phrases("wastes % kg more a shift by overflows", "wastes % kg less a shift by overflows"),
+            seen -> seen.perShift(Loss::wasteKg)),
+    /** Output lost at full accumulators, minutes of the lines at their rate. */
+    OVERFLOW_LOST_MIN_PER_SHIFT(
+            "Overflow loss, min/shift",
+            1,
+            new Phrases("loses % minutes more a shift by overflows", "loses % minutes less a shift by overflows"),
+            seen -> seen.perShift(Loss::lostMin)),
     /** Per cent of the planned busy time of the lines: what the order book, not the plant, holds back. */
     NO_ORDER_PCT(
             "No order, % of time",

@@ -24,8 +24,6 @@ public final class PurgeHeatMap {
     private static final int WIDEST_CELL = 90;
     private static final int SWATCH = 18;
     private static final int LEAST_FOR_NUMBERS = 26;
-    private static final Color PALE = new Color(0xFBF6E9);
-    private static final List<Color> SCALE = List.of(PALE, Palette.STRAW, Palette.CORAL, Palette.RED, Palette.INDIGO);
 
     private final PurgeMatrix matrix;
     private final PurgeUnit unit;
@@ -122,11 +120,10 @@ public final class PurgeHeatMap {
 
     private void filled(PurgeEntry entry, int x, int y) {
         double largest = matrix.largest(unit::of);
-        Color ground = shade(largest > 0 ? unit.of(entry) / largest : 0);
+        Color ground = HeatScale.shade(largest > 0 ? unit.of(entry) / largest : 0);
         pen.setColor(ground);
         pen.fillRect(x, y, cell - 1, cell - 1);
-        Color ink = isDark(ground) ? Color.WHITE : Palette.TEXT;
-        pen.setColor(ink);
+        pen.setColor(HeatScale.inkOn(ground));
         if (cell >= LEAST_FOR_NUMBERS) {
             font(entry.basis() == PurgeBasis.EXTRAPOLATED ? Font.ITALIC : Font.PLAIN, 13);
             String text = unit.shown(entry);
@@ -141,7 +138,7 @@ public final class PurgeHeatMap {
     private void legend(int y) {
         int width = 240;
         for (int i = 0; i < width; i++) {
-            pen.setColor(shade(i / (double) width));
+            pen.setColor(HeatScale.shade(i / (double) width));
             pen.fillRect(LEFT + i, y, 1, 16);
         }
         font(Font.PLAIN, 14);
@@ -153,27 +150,6 @@ public final class PurgeHeatMap {
         pen.setStroke(new BasicStroke(2.4f));
         pen.drawRect(next, y, 16, 16);
         pen.drawString("measured; numbers in italics are extrapolated", next + 26, y + 13);
-    }
-
-    /** From pale over the steps of the scale, linear in each channel between them. */
-    static Color shade(double share) {
-        double place = Math.min(1, share) * (SCALE.size() - 1);
-        int below = Math.min(SCALE.size() - 2, (int) place);
-        double part = place - below;
-        Color low = SCALE.get(below);
-        Color high = SCALE.get(below + 1);
-        return new Color(
-                mixed(low.getRed(), high.getRed(), part),
-                mixed(low.getGreen(), high.getGreen(), part),
-                mixed(low.getBlue(), high.getBlue(), part));
-    }
-
-    private static int mixed(int low, int high, double part) {
-        return (int) Math.round(low + part * (high - low));
-    }
-
-    private static boolean isDark(Color ground) {
-        return 0.2126 * ground.getRed() + 0.7152 * ground.getGreen() + 0.0722 * ground.getBlue() < 120;
     }
 
     private void font(int style, int size) {
