@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import spoolyard.analysis.experiment.CommonNumbers;
 import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.experiment.Replicator;
+import spoolyard.analysis.experiment.Trial;
 import spoolyard.analysis.report.Measure;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.Setting;
@@ -79,7 +80,7 @@ record StudyRun(
         }
     }
 
-    private spoolyard.analysis.experiment.Trial<double[]> trial(List<Setting> settings) {
+    private Trial<double[]> trial(List<Setting> settings) {
         List<Replicator> replicators = settings.stream()
                 .map(setting -> simulator.of(setting.plant(), experiment.seed(), EventLog.SILENT))
                 .toList();

@@ -2,6 +2,7 @@ package spoolyard.analysis.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import spoolyard.scenarios.factor.Level;
 import spoolyard.scenarios.format.Quantity;
 
@@ -77,7 +78,7 @@ record FactorAxis(String title, List<String> labels, List<Double> places, List<D
     }
 
     private static List<Double> inARow(int count) {
-        return java.util.stream.IntStream.range(0, count)
+        return IntStream.range(0, count)
                 .mapToObj(i -> count == 1 ? 0 : i / (count - 1.0))
                 .toList();
     }

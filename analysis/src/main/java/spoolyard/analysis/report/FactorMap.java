@@ -9,7 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import spoolyard.analysis.experiment.BestSubset;
+import spoolyard.analysis.study.Design;
+import spoolyard.scenarios.factor.Level;
 
 /**
  * A measure over two factors: squares with their values where the points lie in a grid, dots elsewhere. With more factors
@@ -55,7 +58,7 @@ final class FactorMap {
         pen.setColor(Palette.TEXT);
         pen.setFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
         pen.drawString(measure.label(), plot.x, room.y + 28);
-        if (report.design() == spoolyard.analysis.study.Design.GRID) {
+        if (report.design() == Design.GRID) {
             squares(pen, plot);
         } else {
             dots(pen, plot);
@@ -101,7 +104,7 @@ final class FactorMap {
         Color ground = Double.isNaN(value) ? Palette.MIST : HeatScale.shade(shades.share(value));
         pen.setColor(ground);
         pen.fill(square);
-        pen.setColor(HeatScale.inkOn(ground));
+        pen.setColor(Swatch.inkOn(ground));
         if (square.width >= TIGHT && square.height >= 18 && !Double.isNaN(value)) {
             boolean isBest = measure == report.measure() && points.equals(List.of(best.best()));
             boolean isMember = measure == report.measure()
@@ -120,12 +123,12 @@ final class FactorMap {
     private void dots(Graphics2D pen, Rectangle plot) {
         pen.setColor(Palette.GRID);
         pen.draw(plot);
-        List<Double> means = java.util.stream.IntStream.range(0, report.points().size())
+        List<Double> means = IntStream.range(0, report.points().size())
                 .mapToObj(point -> mean(List.of(point)))
                 .toList();
         Shades shades = Shades.of(means);
         for (int point = 0; point < means.size(); point++) {
-            List<spoolyard.scenarios.factor.Level> levels = report.points().get(point);
+            List<Level> levels = report.points().get(point);
             dot(pen, placeX(plot, x.index(levels.get(across))), placeY(plot, y.index(levels.get(up))), point, shades);
         }
         for (int i : ticks(x)) {
@@ -145,9 +148,7 @@ final class FactorMap {
     /** All levels if they are few, else the ends. */
     private static List<Integer> ticks(FactorAxis axis) {
         int count = axis.labels().size();
-        return count <= MOST_TICKS
-                ? java.util.stream.IntStream.range(0, count).boxed().toList()
-                : List.of(0, count - 1);
+        return count <= MOST_TICKS ? IntStream.range(0, count).boxed().toList() : List.of(0, count - 1);
     }
 
     private void dot(Graphics2D pen, int centreX, int centreY, int point, Shades shades) {

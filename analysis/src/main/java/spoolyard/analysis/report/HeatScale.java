@@ -7,7 +7,6 @@ import java.util.List;
 final class HeatScale {
     private static final Color PALE = new Color(0xFBF6E9);
     private static final List<Color> STEPS = List.of(PALE, Palette.STRAW, Palette.CORAL, Palette.RED, Palette.INDIGO);
-    private static final double DARK = 120;
 
     private HeatScale() {}
 
@@ -27,17 +26,6 @@ final class HeatScale {
                 mixed(low.getRed(), high.getRed(), part),
                 mixed(low.getGreen(), high.getGreen(), part),
                 mixed(low.getBlue(), high.getBlue(), part));
-    }
-
-    /**
-     * The colour of text that can be read.
-     *
-     * @param ground what it stands on
-     * @return white or dark
-     */
-    static Color inkOn(Color ground) {
-        double light = 0.2126 * ground.getRed() + 0.7152 * ground.getGreen() + 0.0722 * ground.getBlue();
-        return light < DARK ? Color.WHITE : Palette.TEXT;
     }
 
     private static int mixed(int low, int high, double part) {

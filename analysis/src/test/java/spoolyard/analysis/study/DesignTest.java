@@ -59,8 +59,7 @@ final class DesignTest {
             assertThat(Arrays.stream(points)
                             .mapToInt(point -> (int) Math.floor(37 * point[number]))
                             .sorted())
-                    .containsExactlyElementsOf(
-                            IntStream.range(0, 37).boxed().toList());
+                    .containsExactlyElementsOf(IntStream.range(0, 37).boxed().toList());
         }
         assertThat(points[0]).isNotEqualTo(Design.latinHypercube(37, 4, 6)[0]);
     }

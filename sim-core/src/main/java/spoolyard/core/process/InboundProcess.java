@@ -49,8 +49,7 @@ final class InboundProcess {
             turnedAway++;
             return;
         }
-        double kg = description.spoolKg();
-        Spool spool = new Spool(Spool.NONE, Spool.NONE, kg, kg, true, description.polymer());
+        Spool spool = Spool.fromOutside(description.spoolKg(), description.polymer());
         spool.campaign = campaign;
         campaign.ifPresent(Campaign::spoolMade);
         flow.accepted(spool);

@@ -94,7 +94,7 @@ final class LabProcess {
     }
 
     private void bring(Lot lot, int test) {
-        Spool specimen = new Spool(Spool.NONE, Spool.NONE, 0, 0, true);
+        Spool specimen = Spool.fromOutside(0, Optional.empty());
         specimen.lot = Optional.of(lot);
         if (lab.tests().get(test).isForEachSampledSpool()) {
             specimen.rounds = plan(lot).sampleSize();

@@ -169,7 +169,7 @@ final class LineProcess {
 
     Spool shortSpool(double massKg) {
         stores.spoolUsed();
-        return new Spool(Spool.NONE, index, massKg, massKg, SpoolGrade.CUT_SHORT);
+        return Spool.cutShort(index, making.product(), massKg);
     }
 
     void spoolFilled() {

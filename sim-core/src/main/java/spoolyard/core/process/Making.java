@@ -33,6 +33,11 @@ final class Making {
         return on;
     }
 
+    /** What the strands are set up for. */
+    Product product() {
+        return onStrands.orElseThrow();
+    }
+
     /** Whether the strands are set up for a product. */
     boolean isSetUpFor(Product product) {
         return onStrands.filter(product::equals).isPresent();
@@ -72,7 +77,7 @@ final class Making {
             speedShare = slow.minimumSpeedShare();
             scrapShare = slow.scrapShare();
         }
-        Product product = onStrands.orElseThrow();
+        Product product = product();
         strands.feedProduct(speedShare * kgPerS, product.filament().kgPerM(), scrapShare);
         process.draw(speedShare * kgPerS);
         clock.rates(line.rateKgPerH(product) / 3600, speedShare * kgPerS);
@@ -113,7 +118,7 @@ final class Making {
         }
         process.tell("strand", repair.clock().cause().name());
         strands.cut(strand, ScrapCause.SHORT_SPOOL);
-        double kgPerM = onStrands.orElseThrow().filament().kgPerM();
+        double kgPerM = product().filament().kgPerM();
         strand.feedWaste(kgPerS * speedShare / line.strands(), kgPerM, ScrapCause.STOPPAGE);
         repair.start();
         strandRepairChanged();

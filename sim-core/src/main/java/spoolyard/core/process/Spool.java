@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import java.util.Optional;
 import spoolyard.core.plant.Polymer;
+import spoolyard.core.plant.Product;
 import spoolyard.core.quantity.Ticks;
 
 /** A full spool on its way from the winder, or from outside, to the pallet. */
@@ -19,7 +20,9 @@ final class Spool {
     final double massKg;
     /** What becomes of it. */
     final SpoolGrade grade;
-    /** What is on it; empty if that is not known. */
+    /** What a line made it of; empty if it comes from no line. */
+    final Optional<Product> product;
+    /** Its polymer; empty if that is not known. */
     final Optional<Polymer> polymer;
     /** What was made with it in one go; empty if no lab looks at it. */
     Optional<Campaign> campaign = Optional.empty();
@@ -42,25 +45,38 @@ final class Spool {
     /** When it joined the rack where it now is. */
     long rackedTick;
 
-    Spool(int order, int line, double sizeKg, double massKg, boolean good) {
-        this(order, line, sizeKg, massKg, good, Optional.empty());
-    }
-
-    Spool(int order, int line, double sizeKg, double massKg, boolean good, Optional<Polymer> polymer) {
-        this(order, line, sizeKg, massKg, good ? SpoolGrade.GOOD : SpoolGrade.WINDING_DEFECT, polymer);
-    }
-
-    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade) {
-        this(order, line, sizeKg, massKg, grade, Optional.empty());
-    }
-
-    Spool(int order, int line, double sizeKg, double massKg, SpoolGrade grade, Optional<Polymer> polymer) {
+    private Spool(
+            int order,
+            int line,
+            double sizeKg,
+            double massKg,
+            SpoolGrade grade,
+            Optional<Product> product,
+            Optional<Polymer> polymer) {
         this.order = order;
         this.line = line;
         this.sizeKg = sizeKg;
         this.massKg = massKg;
         this.grade = grade;
+        this.product = product;
         this.polymer = polymer;
+    }
+
+    /** Full, off the winder of a line. */
+    static Spool full(int order, int line, Product product, double massKg, SpoolGrade grade) {
+        Optional<Polymer> polymer = Optional.of(product.polymer());
+        return new Spool(order, line, product.spoolKg(), massKg, grade, Optional.of(product), polymer);
+    }
+
+    /** Cut short by the gauge of a line. */
+    static Spool cutShort(int line, Product product, double massKg) {
+        Optional<Polymer> polymer = Optional.of(product.polymer());
+        return new Spool(NONE, line, massKg, massKg, SpoolGrade.CUT_SHORT, Optional.of(product), polymer);
+    }
+
+    /** Not off one of the lines. */
+    static Spool fromOutside(double kg, Optional<Polymer> polymer) {
+        return new Spool(NONE, NONE, kg, kg, SpoolGrade.GOOD, Optional.empty(), polymer);
     }
 
     /** When its exposure clock runs out; far beyond any run if it has no limit. */

@@ -3,7 +3,6 @@ package spoolyard.core.process;
 import java.util.Optional;
 import spoolyard.core.plant.Gauge;
 import spoolyard.core.plant.Line;
-import spoolyard.core.plant.Product;
 import spoolyard.core.random.Uniforms;
 import spoolyard.core.record.ScrapCause;
 
@@ -43,8 +42,7 @@ final class WinderOutput {
         if (grade == SpoolGrade.GOOD) {
             order.spoolFilled();
         }
-        Product product = order.order.product();
-        Spool spool = new Spool(order.index, index, product.spoolKg(), massKg, grade, Optional.of(product.polymer()));
+        Spool spool = Spool.full(order.index, index, order.order.product(), massKg, grade);
         if (grade == SpoolGrade.GOOD) {
             spool.campaign = campaign();
             spool.hold = colour.hold();

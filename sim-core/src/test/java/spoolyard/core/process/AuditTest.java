@@ -3,6 +3,7 @@ package spoolyard.core.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import spoolyard.core.plant.Plant;
@@ -54,9 +55,9 @@ class AuditTest {
     @Test
     void findsASpoolThatWasNeverMade() {
         run.stations().get(0).rack().keep();
-        run.stations().get(0).rack().put(new Spool(Spool.NONE, Spool.NONE, 1, 1, true));
+        run.stations().get(0).rack().put(Spool.fromOutside(1, Optional.empty()));
         run.stations().get(0).rack().keep();
-        run.stations().get(0).rack().put(new Spool(Spool.NONE, Spool.NONE, 1, 1, true));
+        run.stations().get(0).rack().put(Spool.fromOutside(1, Optional.empty()));
 
         assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools: "));
     }

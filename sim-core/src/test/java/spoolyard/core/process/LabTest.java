@@ -328,7 +328,7 @@ class LabTest {
         LotLuck luck = LotLuck.of(world, "check").orElseThrow();
         List<Spool> lot = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
-            Spool spool = new Spool(Spool.NONE, Spool.NONE, 1, 1, true);
+            Spool spool = Spool.fromOutside(1, Optional.empty());
             spool.defective = i < 4;
             lot.add(spool);
         }
