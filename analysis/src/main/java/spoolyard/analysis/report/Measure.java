@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import spoolyard.analysis.buffer.Loss;
 import spoolyard.core.record.RunResult;
 
-/** The numbers by which plants are compared. */
+/** The numbers by which plants are judged. */
 public enum Measure {
     /** Good spools of all lines over the weeks of the run. */
     GOOD_SPOOLS_PER_WEEK(
@@ -198,6 +198,16 @@ public enum Measure {
         }
         String words = label.replaceFirst(",.*", "");
         return Character.toLowerCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /**
+     * Whether it is among those that a comparison tells. Its intervals hold at once, so that each more widens all others;
+     * overflows are in the scrap already.
+     *
+     * @return false for the parts of the scrap
+     */
+    public boolean isCompared() {
+        return this != OVERFLOW_PCT && this != OVERFLOW_WASTE_KG_PER_SHIFT && this != OVERFLOW_LOST_MIN_PER_SHIFT;
     }
 
     /** The measures that a sentence begins with; the others follow in a second one. */

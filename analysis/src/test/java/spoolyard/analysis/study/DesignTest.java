@@ -12,25 +12,25 @@ import spoolyard.scenarios.fault.ScenarioException;
 
 final class DesignTest {
     /**
-     * In the first three dimensions all usual direction numbers agree. Source, from memory: the first ten points printed by
-     * the program of S. Joe and F. Y. Kuo, Algorithm 659 revisited, ACM Transactions on Mathematical Software 29 (2003)
-     * 49-57; the same by hand from the polynomials 1, x + 1, x^2 + x + 1 with m = 1 | 1 | 1, 3.
+     * Source, from memory: polynomials 1, x + 1, x^2 + x + 1, x^3 + x + 1 and first direction numbers 1 | 1 | 1, 1 | 1, 3, 7
+     * of P. Bratley and B. L. Fox, Algorithm 659, ACM Transactions on Mathematical Software 14 (1988) 88-100; the points by
+     * hand from their recurrence, v = 0.5, 0.25, 0.875, 0.6875 in the third and 0.5, 0.75, 0.875, 0.3125 in the fourth
+     * dimension, in the order of I. A. Antonov and V. M. Saleev 1979. The first three columns are as the GNU Scientific
+     * Library prints them (memory).
      */
     @Test
     void beginsTheSobolSequenceAsPublished() {
-        double[][] points = Design.sobol(10, 3);
-
-        assertThat(points).isDeepEqualTo(new double[][] {
-            {0, 0, 0},
-            {0.5, 0.5, 0.5},
-            {0.75, 0.25, 0.25},
-            {0.25, 0.75, 0.75},
-            {0.375, 0.375, 0.625},
-            {0.875, 0.875, 0.125},
-            {0.625, 0.125, 0.875},
-            {0.125, 0.625, 0.375},
-            {0.1875, 0.3125, 0.9375},
-            {0.6875, 0.8125, 0.4375}
+        assertThat(Design.sobol(10, 4)).isDeepEqualTo(new double[][] {
+            {0, 0, 0, 0},
+            {0.5, 0.5, 0.5, 0.5},
+            {0.75, 0.25, 0.75, 0.25},
+            {0.25, 0.75, 0.25, 0.75},
+            {0.375, 0.375, 0.625, 0.125},
+            {0.875, 0.875, 0.125, 0.625},
+            {0.625, 0.125, 0.375, 0.375},
+            {0.125, 0.625, 0.875, 0.875},
+            {0.1875, 0.3125, 0.3125, 0.6875},
+            {0.6875, 0.8125, 0.8125, 0.1875}
         });
     }
 
