@@ -7,15 +7,21 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.knowm.xchart.CategoryChart;
+import org.knowm.xchart.CategoryChartBuilder;
+import org.knowm.xchart.CategorySeries;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.internal.chartpart.Chart;
+import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.analysis.experiment.Interval;
 
 /** A measure over the only factor of a study: a line with a band where it is a number, dots with bars elsewhere. */
 final class FactorLine {
     private static final float THICK = 2.6f;
+    private static final int LONGEST_NAME = 24;
 
     private final StudyReport report;
     private final FactorAxis axis;
@@ -33,29 +39,33 @@ final class FactorLine {
      * @param height pixels
      * @return dressed
      */
-    XYChart panel(Measure measure, int width, int height) {
-        XYChart chart = new XYChartBuilder()
-                .width(width)
-                .height(height)
-                .title(measure.label())
-                .xAxisTitle(axis.title())
-                .build();
-        ChartLook.dress(chart.getStyler());
-        chart.getStyler().setChartTitleFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
-        chart.getStyler().setChartTitlePadding(6);
-        chart.getStyler().setYAxisTitleVisible(false);
-        chart.getStyler().setLegendVisible(false);
+    Chart<?, ?> panel(Measure measure, int width, int height) {
         List<Integer> points = IntStream.range(0, report.points().size())
                 .boxed()
                 .filter(point -> report.interval(point, measure).isPresent())
                 .sorted((one, other) -> Integer.compare(index(one), index(other)))
                 .toList();
         if (axis.isNumeric()) {
+            XYChart chart = new XYChartBuilder().width(width).height(height).build();
+            dress(chart, chart.getStyler(), measure);
             line(chart, points, measure);
-        } else {
-            dots(chart, points, measure);
+            return chart;
         }
+        CategoryChart chart =
+                new CategoryChartBuilder().width(width).height(height).build();
+        dress(chart, chart.getStyler(), measure);
+        dots(chart, points, measure);
         return chart;
+    }
+
+    private void dress(Chart<?, ?> chart, AxesChartStyler styler, Measure measure) {
+        chart.setTitle(measure.label());
+        chart.setXAxisTitle(axis.title());
+        ChartLook.dress(styler);
+        styler.setChartTitleFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
+        styler.setChartTitlePadding(6);
+        styler.setYAxisTitleVisible(false);
+        styler.setLegendVisible(false);
     }
 
     private int index(int point) {
@@ -79,27 +89,18 @@ final class FactorLine {
         mean.setMarkerColor(Palette.PETROL);
     }
 
-    private void dots(XYChart chart, List<Integer> points, Measure measure) {
-        List<Double> x = points.stream().map(point -> index(point) + 1.0).toList();
+    private void dots(CategoryChart chart, List<Integer> points, Measure measure) {
+        List<String> names = points.stream()
+                .map(point -> Cell.clipped(report.points().get(point).get(0).label(), LONGEST_NAME))
+                .toList();
         List<Interval> y =
                 points.stream().map(point -> report.interval(point, measure)).toList();
         List<Double> halves =
                 y.stream().map(interval -> interval.halfWidth().orElse(0)).toList();
-        XYSeries mean = chart.addSeries("mean", x, ends(y, 0), halves);
-        mean.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
+        CategorySeries mean = chart.addSeries("mean", names, ends(y, 0), halves);
+        mean.setChartCategorySeriesRenderStyle(CategorySeries.CategorySeriesRenderStyle.Scatter);
         mean.setMarker(SeriesMarkers.CIRCLE);
         mean.setMarkerColor(Palette.PETROL);
-        chart.getStyler().setXAxisMin(0.5);
-        chart.getStyler().setXAxisMax(axis.labels().size() + 0.5);
-        chart.setCustomXAxisTickLabelsFormatter(this::label);
-    }
-
-    private String label(double place) {
-        int index = (int) Math.round(place) - 1;
-        boolean isLevel = Math.abs(place - Math.round(place)) < 0.01
-                && index >= 0
-                && index < axis.labels().size();
-        return isLevel ? Cell.clipped(axis.labels().get(index), 20) : " ";
     }
 
     private static List<Double> ends(List<Interval> intervals, int side) {

@@ -8,6 +8,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import spoolyard.analysis.experiment.BestSubset;
@@ -58,12 +59,29 @@ final class FactorMap {
         pen.setColor(Palette.TEXT);
         pen.setFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
         pen.drawString(measure.label(), plot.x, room.y + 28);
+        int after = plot.x + pen.getFontMetrics().stringWidth(measure.label() + "   ");
+        pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
+        pen.setColor(Palette.FAINT_TEXT);
+        pen.drawString(sureness(), after, room.y + 28);
         if (report.design() == Design.GRID) {
             squares(pen, plot);
         } else {
             dots(pen, plot);
         }
         titles(pen, plot);
+    }
+
+    /** Beside the colours, which stretch over whatever there is, noise too. */
+    private String sureness() {
+        double[] halves = IntStream.range(0, report.points().size())
+                .mapToObj(point -> report.interval(point, measure).halfWidth())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .sorted()
+                .toArray();
+        return halves.length == 0
+                ? ""
+                : "half of the points known to \u00b1 " + Figures.shown(halves[halves.length / 2], measure.decimals());
     }
 
     private void squares(Graphics2D pen, Rectangle plot) {
@@ -105,19 +123,26 @@ final class FactorMap {
         pen.setColor(ground);
         pen.fill(square);
         pen.setColor(Swatch.inkOn(ground));
-        if (square.width >= TIGHT && square.height >= 18 && !Double.isNaN(value)) {
-            boolean isBest = measure == report.measure() && points.equals(List.of(best.best()));
-            boolean isMember = measure == report.measure()
-                    && points.size() == 1
-                    && best.members().containsAll(points);
-            String mark = isBest ? "*" : isMember ? "=" : "";
-            pen.setFont(new Font(Font.SANS_SERIF, isBest ? Font.BOLD : Font.PLAIN, 13));
-            centred(
-                    pen,
-                    mark + Figures.shown(value, measure.decimals()),
-                    square.x + square.width / 2,
-                    square.y + square.height / 2 + 5);
+        boolean isBest = isByMeasure() && points.equals(List.of(best.best()));
+        if (isBest) {
+            pen.setStroke(new BasicStroke(3));
+            pen.drawRect(square.x + 2, square.y + 2, square.width - 5, square.height - 5);
+            pen.setStroke(new BasicStroke(1));
         }
+        if (square.width >= TIGHT && square.height >= 18 && !Double.isNaN(value)) {
+            String mark = isBest ? "*" : isMember(points) ? "=" : "";
+            pen.setFont(new Font(Font.SANS_SERIF, isBest ? Font.BOLD : Font.PLAIN, 13));
+            int baseline = square.y + square.height / 2 + 5;
+            centred(pen, mark + Figures.shown(value, measure.decimals()), square.x + square.width / 2, baseline);
+        }
+    }
+
+    private boolean isByMeasure() {
+        return measure == report.measure();
+    }
+
+    private boolean isMember(List<Integer> points) {
+        return isByMeasure() && points.size() == 1 && best.members().containsAll(points);
     }
 
     private void dots(Graphics2D pen, Rectangle plot) {
@@ -128,16 +153,13 @@ final class FactorMap {
                 .toList();
         Shades shades = Shades.of(means);
         for (int point = 0; point < means.size(); point++) {
-            List<Level> levels = report.points().get(point);
-            dot(pen, placeX(plot, x.index(levels.get(across))), placeY(plot, y.index(levels.get(up))), point, shades);
+            dot(pen, plot, point, shades);
+        }
+        if (isByMeasure() && best.best() >= 0) {
+            dot(pen, plot, best.best(), shades);
         }
         for (int i : ticks(x)) {
-            tickBelow(
-                    pen,
-                    plot,
-                    placeX(plot, i),
-                    i,
-                    Math.min(MOST_TICKS, x.labels().size()));
+            tickBelow(pen, plot, placeX(plot, i), i, ticks(x).size());
         }
         for (int i : ticks(y)) {
             tickBeside(pen, plot, placeY(plot, i), i);
@@ -151,11 +173,14 @@ final class FactorMap {
         return count <= MOST_TICKS ? IntStream.range(0, count).boxed().toList() : List.of(0, count - 1);
     }
 
-    private void dot(Graphics2D pen, int centreX, int centreY, int point, Shades shades) {
+    private void dot(Graphics2D pen, Rectangle plot, int point, Shades shades) {
+        List<Level> levels = report.points().get(point);
+        int centreX = placeX(plot, x.index(levels.get(across)));
+        int centreY = placeY(plot, y.index(levels.get(up)));
         double value = mean(List.of(point));
         pen.setColor(Double.isNaN(value) ? Palette.MIST : HeatScale.shade(shades.share(value)));
         pen.fillOval(centreX - DOT / 2, centreY - DOT / 2, DOT, DOT);
-        boolean isBest = measure == report.measure() && point == best.best();
+        boolean isBest = isByMeasure() && point == best.best();
         pen.setColor(isBest ? Palette.TEXT : Palette.STONE);
         pen.setStroke(new BasicStroke(isBest ? 3 : 1));
         pen.drawOval(centreX - DOT / 2, centreY - DOT / 2, DOT, DOT);

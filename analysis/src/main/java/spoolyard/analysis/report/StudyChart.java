@@ -84,7 +84,7 @@ public final class StudyChart {
             return size + "; bands and bars are 95 % confidence intervals of the means";
         }
         String marks = report.design() == Design.GRID
-                ? "; * best mean, = not to be told from it"
+                ? "; the frame and * mark the best mean, = what cannot be told from it"
                 : "; the point with the best mean has a thick ring";
         String others = report.design() == Design.GRID && report.factors().size() > 2
                 ? "; each square the mean over the other factors"

@@ -24,7 +24,7 @@ public final class VariationText {
     private static final int MOST_WHOLE = 100;
     private static final Pattern RANGE =
             Pattern.compile("\\s*([+-]?\\d.*?)\\s*\\.\\.\\s*(.*?)\\s*(?::\\s*(\\d{1,9})\\s*)?");
-    private static final Pattern NAMED = Pattern.compile("([^=\\[{\"']+)=\\s*([\\[{].*)");
+    private static final Pattern NAMED = Pattern.compile("([^=\\[{\"']+)=\\s*([\\[{].*)", Pattern.DOTALL);
     private static final String EXAMPLE =
             "write for example --vary \"/lines/L3/accumulator=40 m..200 m:9\" or --vary \"/lines/L3/overflow=stop,waste\"";
 
