@@ -37,11 +37,9 @@ public final class PointScenarios {
      *
      * @param points a level of each factor
      * @return content hash of each, in order
-     * @throws ScenarioException with every fault of all points, each once, with the points that have it; those of the
-     *     scenario itself if it has any
+     * @throws ScenarioException with every fault of all points, each once, with the points that have it
      */
     public List<String> check(List<List<Level>> points) throws ScenarioException {
-        ScenarioReader.read(scenario, sets);
         List<String> hashes = new ArrayList<>();
         Map<Fault, List<Integer>> faults = new LinkedHashMap<>();
         for (int number = 0; number < points.size(); number++) {

@@ -59,7 +59,7 @@ import spoolyard.scenarios.fault.ScenarioException;
 final class StudyCommand implements Callable<Integer> {
     private static final int MOST_FACTORS = 4;
     private static final int MANY_POINTS = 400;
-    private static final int MOST_POINTS = 100_000;
+    private static final int MOST_POINTS = 10_000;
 
     private final Console console;
     private final Simulator simulator;
@@ -125,25 +125,26 @@ final class StudyCommand implements Callable<Integer> {
         List<Variation> factors = VariationText.read(varied, MOST_FACTORS);
         Design design = design(factors);
         checkCount(design, factors);
-        List<List<Level>> points = design.points(factors, count == null ? 0 : count, experiment.seed());
-        PointScenarios scenarios = new PointScenarios(scenario.path(), scenario.settings(), factors);
         Scenario base = scenario.read();
-        List<String> hashes = scenarios.check(points);
+        List<List<Level>> points = design.points(factors, count == null ? 0 : count, experiment.seed());
         ResultsFolder folder = ResultsFolder.at(out());
-        StudyRun run = new StudyRun(scenarios, points, hashes, simulator, experiment);
-        print(heading(base, design, points.size()));
-        List<double[][]> values = values(run, identity(points, hashes));
-        Provenance provenance = new Provenance(
+        List<double[][]> values =
+                values(base, design, new PointScenarios(scenario.path(), scenario.settings(), factors), points);
+        StudyReport report =
+                new StudyReport(provenance(base), base.plant().name(), design, factors, points, values, measure);
+        print(new StudyText(report, console.ink()).lines());
+        folder.replaceWith(new StudyFiles(report, out().resolve(StudyJournal.FILE), pictures(report)));
+        print(List.of("Results in " + out()));
+        return ExitCode.OK;
+    }
+
+    private Provenance provenance(Scenario base) {
+        return new Provenance(
                 Version.number(),
                 scenario.name(),
                 base.info().contentHash(),
                 base.info().sets(),
                 experiment.seed());
-        StudyReport report = new StudyReport(provenance, base.plant().name(), design, factors, points, values, measure);
-        print(new StudyText(report, console.ink()).lines());
-        folder.replaceWith(new StudyFiles(report, out().resolve(StudyJournal.FILE), pictures(report)));
-        print(List.of("Results in " + out()));
-        return ExitCode.OK;
     }
 
     private Design design(List<Variation> factors) throws InputException {
@@ -196,12 +197,15 @@ final class StudyCommand implements Callable<Integer> {
                         : "+/- is the 95 % confidence interval of each mean by itself.");
     }
 
-    private List<double[][]> values(StudyRun run, Map<String, String> identity)
+    private List<double[][]> values(Scenario base, Design design, PointScenarios scenarios, List<List<Level>> points)
             throws ScenarioException, InputException, ResultsRefusedException, IOException {
-        try (StudyJournal journal = StudyJournal.open(out(), out().toString(), identity, isFresh)) {
+        List<String> hashes = scenarios.check(points);
+        print(heading(base, design, points.size()));
+        StudyRun run = new StudyRun(scenarios, points, hashes, simulator, experiment);
+        try (StudyJournal journal = StudyJournal.open(out(), out().toString(), identity(points, hashes), isFresh)) {
             int finished = journal.finished().size();
             if (finished > 0) {
-                print(List.of(finished + " of " + run.points().size() + " points were finished before."));
+                print(List.of(finished + " of " + points.size() + " points were finished before."));
             }
             return run.run(journal, experiment.progress(console));
         }

@@ -1,9 +1,8 @@
 package spoolyard.analysis.experiment;
 
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.StatUtils;
@@ -31,7 +30,7 @@ public record BestSubset(int best, List<Integer> members, double level) {
     /**
      * Screens systems.
      *
-     * @param values shape {@code [system][replication]}, the replications with common random numbers; a system that lacks a
+     * @param values shape {@code [system][replication]}, as many of each, the replications with common random numbers; a system that lacks a
      *     value is left out
      * @param isMoreBetter whether the largest mean is the best; false if the least
      * @param level confidence, in (0, 1)
@@ -41,31 +40,44 @@ public record BestSubset(int best, List<Integer> members, double level) {
         int[] whole = IntStream.range(0, values.length)
                 .filter(i -> values[i].length > 0 && Arrays.stream(values[i]).noneMatch(Double::isNaN))
                 .toArray();
+        double[] means = Arrays.stream(values).mapToDouble(StatUtils::mean).toArray();
         double sign = isMoreBetter ? 1 : -1;
-        int best = -1;
-        for (int i : whole) {
-            best = best < 0 || sign * StatUtils.mean(values[i]) > sign * StatUtils.mean(values[best]) ? i : best;
-        }
-        Map<Integer, Double> quantiles = new HashMap<>();
-        double tail = (1 - level) / Math.max(1, whole.length - 1);
-        List<Integer> members = Arrays.stream(whole)
-                .filter(i -> Arrays.stream(whole).noneMatch(j -> isBeaten(values[i], values[j], sign, tail, quantiles)))
+        List<Integer> bestFirst = Arrays.stream(whole)
                 .boxed()
+                .sorted(Comparator.comparingDouble(i -> -sign * means[i]))
                 .toList();
-        return new BestSubset(best, members, level);
+        if (bestFirst.isEmpty()) {
+            return new BestSubset(-1, List.of(), level);
+        }
+        int n = values[bestFirst.get(0)].length;
+        double t = quantile(n, (1 - level) / Math.max(1, whole.length - 1));
+        List<Integer> members = IntStream.range(0, bestFirst.size())
+                .filter(place -> bestFirst.subList(0, place).stream()
+                        .noneMatch(better -> isBeaten(values[bestFirst.get(place)], values[better], t)))
+                .mapToObj(bestFirst::get)
+                .sorted()
+                .toList();
+        return new BestSubset(bestFirst.get(0), members, level);
     }
 
-    private static boolean isBeaten(
-            double[] one, double[] other, double sign, double tail, Map<Integer, Double> quantiles) {
+    /** Infinite where nothing is known of the variance. */
+    private static double quantile(int n, double tail) {
+        return n < 2 ? Double.POSITIVE_INFINITY : new TDistribution(n - 1).inverseCumulativeProbability(1 - tail);
+    }
+
+    /** Whether the other, whose mean is better, is so by more than the bound. */
+    private static boolean isBeaten(double[] one, double[] other, double t) {
         int n = one.length;
-        if (n < 2) {
-            return false;
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += other[i] - one[i];
         }
-        double[] ahead = IntStream.range(0, n)
-                .mapToDouble(r -> sign * (other[r] - one[r]))
-                .toArray();
-        double t = quantiles.computeIfAbsent(
-                n, count -> new TDistribution(count - 1).inverseCumulativeProbability(1 - tail));
-        return StatUtils.mean(ahead) > t * Math.sqrt(StatUtils.variance(ahead) / n);
+        double mean = sum / n;
+        double squares = 0;
+        for (int i = 0; i < n; i++) {
+            double deviation = other[i] - one[i] - mean;
+            squares += deviation * deviation;
+        }
+        return n > 1 && Math.abs(mean) > t * Math.sqrt(squares / (n - 1) / n);
     }
 }

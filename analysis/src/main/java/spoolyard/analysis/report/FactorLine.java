@@ -21,6 +21,7 @@ import spoolyard.analysis.experiment.Interval;
 /** A measure over the only factor of a study: a line with a band where it is a number, dots with bars elsewhere. */
 final class FactorLine {
     private static final float THICK = 2.6f;
+    private static final double MARGIN = 0.1;
     private static final int LONGEST_NAME = 24;
 
     private final StudyReport report;
@@ -101,6 +102,12 @@ final class FactorLine {
         mean.setChartCategorySeriesRenderStyle(CategorySeries.CategorySeriesRenderStyle.Scatter);
         mean.setMarker(SeriesMarkers.CIRCLE);
         mean.setMarkerColor(Palette.PETROL);
+        double low = Collections.min(ends(y, -1));
+        double high = Collections.max(ends(y, 1));
+        if (high > low) {
+            chart.getStyler().setYAxisMin(low - MARGIN * (high - low));
+            chart.getStyler().setYAxisMax(high + MARGIN * (high - low));
+        }
     }
 
     private static List<Double> ends(List<Interval> intervals, int side) {

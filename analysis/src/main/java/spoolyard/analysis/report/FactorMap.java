@@ -237,7 +237,7 @@ final class FactorMap {
 
     private double mean(List<Integer> points) {
         return points.stream()
-                .mapToDouble(point -> report.interval(point, measure).mean())
+                .mapToDouble(point -> report.mean(point, measure))
                 .average()
                 .orElse(Double.NaN);
     }

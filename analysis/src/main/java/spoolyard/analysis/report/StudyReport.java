@@ -18,6 +18,7 @@ import spoolyard.scenarios.factor.Variation;
  * @param points shape {@code [point][factor]}
  * @param values a point each, shape {@code [replication][measure]} as {@link Measure#all} gives it
  * @param measure by which the best point is sought
+ * @param best the best point and those that cannot be told from it
  */
 public record StudyReport(
         Provenance provenance,
@@ -26,12 +27,35 @@ public record StudyReport(
         List<Variation> factors,
         List<List<Level>> points,
         List<double[][]> values,
-        Measure measure) {
+        Measure measure,
+        BestSubset best) {
     /** Copies the lists. */
     public StudyReport {
         factors = List.copyOf(factors);
         points = List.copyOf(points);
         values = List.copyOf(values);
+    }
+
+    /**
+     * Judges the points.
+     *
+     * @param provenance as above
+     * @param plant as above
+     * @param design as above
+     * @param factors as above
+     * @param points as above
+     * @param values as above
+     * @param measure as above
+     */
+    public StudyReport(
+            Provenance provenance,
+            String plant,
+            Design design,
+            List<Variation> factors,
+            List<List<Level>> points,
+            List<double[][]> values,
+            Measure measure) {
+        this(provenance, plant, design, factors, points, values, measure, best(values, measure));
     }
 
     /**
@@ -63,23 +87,30 @@ public record StudyReport(
      * @return mean with its 95 % interval
      */
     Interval interval(int point, Measure of) {
-        return Interval.of(sample(point, of), Interval.USUAL_LEVEL);
+        return Interval.of(sample(values.get(point), of), Interval.USUAL_LEVEL);
     }
 
     /**
-     * The best point and those that cannot be told from it.
+     * Mean of a measure at a point.
      *
-     * @return by the measure of the study
+     * @param point number from 0
+     * @param of which measure
+     * @return over the replications that have a value; not a number if none has
      */
-    BestSubset best() {
-        double[][] samples = new double[points.size()][];
-        Arrays.setAll(samples, point -> sample(point, measure));
+    double mean(int point, Measure of) {
+        return Arrays.stream(sample(values.get(point), of))
+                .filter(value -> !Double.isNaN(value))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    private static BestSubset best(List<double[][]> values, Measure measure) {
+        double[][] samples =
+                values.stream().map(point -> sample(point, measure)).toArray(double[][]::new);
         return BestSubset.of(samples, measure.isMoreBetter(), Interval.USUAL_LEVEL);
     }
 
-    private double[] sample(int point, Measure of) {
-        return Arrays.stream(values.get(point))
-                .mapToDouble(row -> row[of.ordinal()])
-                .toArray();
+    private static double[] sample(double[][] point, Measure of) {
+        return Arrays.stream(point).mapToDouble(row -> row[of.ordinal()]).toArray();
     }
 }

@@ -95,8 +95,7 @@ public final class StudyText {
                 .boxed()
                 .sorted(Comparator.comparing((Integer point) -> point != best.best())
                         .thenComparing(point -> !best.members().contains(point))
-                        .thenComparing(point ->
-                                sign * report.interval(point, report.measure()).mean()))
+                        .thenComparing(point -> sign * report.mean(point, report.measure())))
                 .toList();
     }
 

@@ -70,11 +70,7 @@ public final class VariationText {
 
     private Optional<Variation> variation() {
         int sign = text.indexOf('=');
-        boolean leadsSomewhere = sign > 0
-                && Pointer.parse(text.substring(0, sign))
-                        .filter(parsed -> !parsed.isRoot())
-                        .isPresent();
-        if (!leadsSomewhere) {
+        if (sign < 0 || !Pointer.isOfValue(text.substring(0, sign))) {
             return fault(FaultKind.BAD_POINTER, text, "Must be a JSON Pointer, an equals sign and values.");
         }
         String values = text.substring(sign + 1);
