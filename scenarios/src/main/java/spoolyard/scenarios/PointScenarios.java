@@ -3,12 +3,16 @@ package spoolyard.scenarios;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import spoolyard.scenarios.factor.Level;
 import spoolyard.scenarios.factor.Variation;
 import spoolyard.scenarios.fault.Fault;
+import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Faults;
 import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.fault.ScenarioException;
@@ -46,7 +50,7 @@ public final class PointScenarios {
             try {
                 hashes.add(read(points.get(number)).info().contentHash());
             } catch (ScenarioException wrong) {
-                for (Fault fault : wrong.faults()) {
+                for (Fault fault : told(wrong, points.get(number))) {
                     faults.computeIfAbsent(fault, any -> new ArrayList<>()).add(number);
                 }
             }
@@ -68,6 +72,31 @@ public final class PointScenarios {
             all.add(variations.get(i).setting(point.get(i)));
         }
         return ScenarioReader.read(scenario, all);
+    }
+
+    /** What a pointer into nothing makes anew lacks much; that is told as one fault, of the pointer. */
+    private Set<Fault> told(ScenarioException wrong, List<Level> point) {
+        Set<Fault> told = new LinkedHashSet<>();
+        for (Fault fault : wrong.faults()) {
+            told.add(IntStream.range(0, variations.size())
+                    .filter(i -> !point.get(i).value().startsWith("{"))
+                    .mapToObj(variations::get)
+                    .filter(varied -> fault.kind() == FaultKind.MISSING_VALUE
+                            && fault.field().startsWith(varied.pointer() + "/"))
+                    .findFirst()
+                    .map(PointScenarios::leadsToNothing)
+                    .orElse(fault));
+        }
+        return told;
+    }
+
+    private static Fault leadsToNothing(Variation varied) {
+        return new Fault(
+                FaultKind.BAD_POINTER,
+                new Origin("--vary", 0, varied.pointer()),
+                varied.levels().described(),
+                "Must lead to a value of the scenario; there is nothing on the way to it.",
+                "look for a misspelt name in the pointer");
     }
 
     private void throwIfAny(Map<Fault, List<Integer>> byFault, List<List<Level>> points) throws ScenarioException {

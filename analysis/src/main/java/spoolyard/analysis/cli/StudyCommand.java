@@ -126,6 +126,11 @@ final class StudyCommand implements Callable<Integer> {
         Design design = design(factors);
         checkCount(design, factors);
         Scenario base = scenario.read();
+        Requirements.require(
+                measure != Measure.COST_PER_GOOD_SPOOL
+                        || base.plant().economy().prices().isPresent(),
+                "--measure = " + measureName,
+                "Must not be a cost: the scenario has no costs.");
         List<List<Level>> points = design.points(factors, count == null ? 0 : count, experiment.seed());
         ResultsFolder folder = ResultsFolder.at(out());
         List<double[][]> values =

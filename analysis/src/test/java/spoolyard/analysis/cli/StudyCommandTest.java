@@ -210,6 +210,25 @@ final class StudyCommandTest {
     }
 
     @Test
+    void tellsAPointerIntoNothingAsOneFault() {
+        Called called = study("--vary=/lines/L9/rate=10..18 kg/h:3", "--vary=/lines/L2/rate=20 kg/h,30 kg/h");
+
+        assertThat(called.err())
+                .contains(
+                        "--vary: /lines/L9/rate = 10 kg/h, 14 kg/h, 18 kg/h. At point 1 (10 kg/h; 20 kg/h) and 5 more: "
+                                + "Must lead to a value of the scenario; there is nothing on the way to it.")
+                .contains("\n1 fault.");
+    }
+
+    @Test
+    void refusesToSeekTheCheapestPointWithoutCosts() {
+        Called called = study("--vary=/lines/L2/rate=20 kg/h,30 kg/h", "--measure=cost_per_good_spool");
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err()).contains("the scenario has no costs.");
+    }
+
+    @Test
     void asksBeforeManyPoints() {
         Called many = study("--vary=/lines/L2/rate=20..44 kg/h:50", "--vary=/lines/L1/rate=10..18 kg/h:50");
         Called range = study("--vary=/lines/L2/rate=20..44 kg/h");
