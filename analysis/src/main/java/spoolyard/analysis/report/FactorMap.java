@@ -92,7 +92,11 @@ final class FactorMap {
             cells.computeIfAbsent(row * x.labels().size() + column, any -> new ArrayList<>())
                     .add(point);
         }
-        Shades shades = Shades.of(cells.values().stream().map(this::mean).toList());
+        // Maps of several pairs share the scale of the points, so that they compare.
+        Shades shades = Shades.of(
+                report.factors().size() > 2
+                        ? pointMeans()
+                        : cells.values().stream().map(this::mean).toList());
         cells.forEach((cell, points) ->
                 square(pen, at(plot, cell % x.labels().size(), cell / x.labels().size()), points, shades));
         for (int column = 0; column < x.labels().size(); column++) {
@@ -148,11 +152,8 @@ final class FactorMap {
     private void dots(Graphics2D pen, Rectangle plot) {
         pen.setColor(Palette.GRID);
         pen.draw(plot);
-        List<Double> means = IntStream.range(0, report.points().size())
-                .mapToObj(point -> mean(List.of(point)))
-                .toList();
-        Shades shades = Shades.of(means);
-        for (int point = 0; point < means.size(); point++) {
+        Shades shades = Shades.of(pointMeans());
+        for (int point = 0; point < report.points().size(); point++) {
             dot(pen, plot, point, shades);
         }
         if (isByMeasure() && best.best() >= 0) {
@@ -177,7 +178,7 @@ final class FactorMap {
         List<Level> levels = report.points().get(point);
         int centreX = placeX(plot, x.index(levels.get(across)));
         int centreY = placeY(plot, y.index(levels.get(up)));
-        double value = mean(List.of(point));
+        double value = report.mean(point, measure);
         pen.setColor(Double.isNaN(value) ? Palette.MIST : HeatScale.shade(shades.share(value)));
         pen.fillOval(centreX - DOT / 2, centreY - DOT / 2, DOT, DOT);
         boolean isBest = isByMeasure() && point == best.best();
@@ -233,6 +234,12 @@ final class FactorMap {
         pen.drawString(least, left - 8 - pen.getFontMetrics().stringWidth(least), top + 11);
         pen.drawString(
                 shades.isEmpty() ? "" : Figures.shown(shades.most(), measure.decimals()), left + LEGEND + 8, top + 11);
+    }
+
+    private List<Double> pointMeans() {
+        return IntStream.range(0, report.points().size())
+                .mapToObj(point -> report.mean(point, measure))
+                .toList();
     }
 
     private double mean(List<Integer> points) {
