@@ -57,6 +57,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new SwapsCommand(console));
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ScreenCommand(console, simulator));
+        line.addSubcommand(new StudyCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new SequenceCommand(console, simulator));
