@@ -56,6 +56,7 @@ public final class ResultsFiles implements ResultsFolder.Filling {
         List<String> names = new ArrayList<>();
         names.add(SCHEMA);
         Sheets.filesOf(report).forEach(sheet -> names.add(fileName(sheet)));
+        names.add(BottleneckTrace.FILE);
         names.addAll(pictures.keySet());
         return names;
     }
@@ -66,6 +67,12 @@ public final class ResultsFiles implements ResultsFolder.Filling {
         for (Sheet<?> sheet : Sheets.filesOf(report)) {
             try (BufferedWriter out = Files.newBufferedWriter(folder.resolve(fileName(sheet)))) {
                 csv.write(report.table(sheet), out);
+            }
+        }
+        try (BufferedWriter out = Files.newBufferedWriter(folder.resolve(BottleneckTrace.FILE))) {
+            for (List<String> row : BottleneckTrace.of(report.firstActivity())
+                    .table(report.setting().clock())) {
+                CsvTable.FORMAT.printRecord(out, row.toArray());
             }
         }
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
