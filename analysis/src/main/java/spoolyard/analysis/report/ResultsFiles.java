@@ -69,12 +69,10 @@ public final class ResultsFiles implements ResultsFolder.Filling {
                 csv.write(report.table(sheet), out);
             }
         }
-        try (BufferedWriter out = Files.newBufferedWriter(folder.resolve(BottleneckTrace.FILE))) {
-            for (List<String> row : BottleneckTrace.of(report.firstActivity())
-                    .table(report.setting().clock())) {
-                CsvTable.FORMAT.printRecord(out, row.toArray());
-            }
-        }
+        BottleneckTrace trace = BottleneckTrace.of(report.firstActivity());
+        CsvTable.write(
+                folder.resolve(BottleneckTrace.FILE),
+                trace.table(report.setting().clock()));
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
             Files.write(folder.resolve(picture.getKey()), picture.getValue());
         }
