@@ -98,8 +98,13 @@ final class ChartLook {
      */
     record Pen(Color colour, float width) {}
 
-    /** As in texts: thousands parted by a space, no more decimals than needed. */
-    private static String number(double value) {
+    /**
+     * A number at an axis, as in texts: thousands parted by a space, no more decimals than needed.
+     *
+     * @param value any value
+     * @return the text; empty if it is not a number
+     */
+    static String number(double value) {
         return Figures.exact(value)
                 .map(exact -> Figures.shown(value, Math.max(0, exact.scale())))
                 .orElse("");

@@ -172,6 +172,7 @@ public final class SwapChart {
         chart.getStyler().setYAxisLeftWidthHint(AXIS_MARGIN);
         chart.getStyler().setXAxisMin(-BEFORE_S - namesS());
         chart.getStyler().setXAxisMax(lastS);
+        chart.getStyler().setxAxisTickLabelsFormattingFunction(atS -> atS < -BEFORE_S ? " " : ChartLook.number(atS));
         chart.getStyler().setAnnotationTextFontColor(Palette.TEXT);
         chart.getStyler().setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
         return chart;
