@@ -3,7 +3,9 @@ package spoolyard.analysis.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import spoolyard.analysis.purge.Calibration;
+import spoolyard.analysis.report.FloorPages;
 import spoolyard.analysis.report.PlanChart;
 import spoolyard.analysis.report.PlanFiles;
 import spoolyard.analysis.report.PlantClock;
@@ -12,7 +14,8 @@ import spoolyard.core.colour.Viewing;
 import spoolyard.scenarios.Scenario;
 
 /**
- * Writes a plan into a folder: as a table, as a scenario that runs it and as a picture. Immutable.
+ * Writes a plan into a folder: as a table, as a scenario that runs it, as a picture and as pages for the floor.
+ * Immutable.
  *
  * @param folder where; made if it is not there
  * @param scenario what was planned
@@ -35,6 +38,10 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
         byte[] picture = Drawing.bytes(() -> PlanChart.png(plan, clock, viewing()), console.err());
         if (picture.length > 0) {
             OutputFile.write(folder.resolve("plan.png"), picture);
+        }
+        for (Map.Entry<String, String> page :
+                new FloorPages(plan, clock, viewing()).byFile().entrySet()) {
+            OutputFile.write(folder.resolve("floor").resolve(page.getKey()), page.getValue());
         }
         console.out()
                 .println("Plan in " + folder.resolve("plan.csv") + "; run it with: spoolyard run "
