@@ -14,7 +14,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.experiment.Experiment;
 import spoolyard.analysis.experiment.Progress;
-import spoolyard.analysis.report.PlanFiles;
 import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.SequenceReport;
@@ -148,7 +147,7 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write plan.csv and plan.yaml, a scenario with this sequence, into a folder.")
+            description = "Write plan.csv, plan.png and plan.yaml, a scenario with this sequence, into a folder.")
     private Path out;
 
     SequenceCommand(Console console, Simulator simulator) {
@@ -162,20 +161,23 @@ final class SequenceCommand implements Callable<Integer> {
         Scenario read = scenario.read();
         PlantBook book = book(read.plant());
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
-            tell(book, new PlantClock(read.info().start()), ctrlC.stop());
+            tell(read, book, ctrlC.stop());
         }
         return ExitCode.OK;
     }
 
-    private void tell(PlantBook book, PlantClock clock, Stop stop) throws IOException {
+    private void tell(Scenario read, PlantBook book, Stop stop) throws IOException {
         List<PlanFigures> others = Baselines.of(book);
         Solution solution = search(book, others, stop);
         PlanFigures plan = PlanFigures.of("this plan", book, solution.plan());
-        SequenceReport report = new SequenceReport(plan, others, solution, clock);
+        SequenceReport report = new SequenceReport(
+                plan, others, solution, new PlantClock(read.info().start()));
         report.perLine(console.ink()).forEach(console.out()::println);
         report.summary(console.ink()).forEach(console.out()::println);
         simulate(plan);
-        write(new PlanFiles(plan, clock));
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).write(plan, console);
+        }
     }
 
     private void checkNumbers() throws InputException {
@@ -269,16 +271,5 @@ final class SequenceCommand implements Callable<Integer> {
         int threads = Runtime.getRuntime().availableProcessors();
         return new Experiment(simulator.of(plant, seed, EventLog.SILENT), replications, threads)
                 .run(result -> PlanTrial.Outcome.of(plant, result), progress);
-    }
-
-    private void write(PlanFiles files) throws IOException {
-        if (out != null) {
-            Files.createDirectories(out);
-            files.writeTable(out.resolve("plan.csv"));
-            files.writeVariation(out.resolve("plan.yaml"), scenario.path());
-            console.out()
-                    .println("Plan in " + out.resolve("plan.csv") + "; run it with: spoolyard run "
-                            + NewCommand.typed(out.resolve("plan.yaml")));
-        }
     }
 }

@@ -9,8 +9,6 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import spoolyard.analysis.purge.PurgeEntry;
 import spoolyard.analysis.purge.PurgeMatrix;
-import spoolyard.core.colour.CieLab;
-import spoolyard.core.colour.Srgb;
 import spoolyard.core.colour.Viewing;
 import spoolyard.core.plant.Colour;
 import spoolyard.scenarios.check.PurgeBasis;
@@ -105,8 +103,7 @@ public final class PurgeHeatMap {
     }
 
     private void swatch(Colour colour, int x, int y) {
-        Srgb shown = Srgb.of(new CieLab(colour.lightness(), colour.a(), colour.b()), viewing);
-        pen.setColor(new Color(shown.red(), shown.green(), shown.blue()));
+        pen.setColor(Swatch.of(colour, viewing));
         pen.fillRect(x, y, SWATCH, SWATCH);
         pen.setColor(Palette.FAINT_TEXT);
         pen.setStroke(new BasicStroke(1));
@@ -125,8 +122,7 @@ public final class PurgeHeatMap {
         Color ground = shade(largest > 0 ? unit.of(entry) / largest : 0);
         pen.setColor(ground);
         pen.fillRect(x, y, cell - 1, cell - 1);
-        Color ink = isDark(ground) ? Color.WHITE : Palette.TEXT;
-        pen.setColor(ink);
+        pen.setColor(Swatch.inkOn(ground));
         if (cell >= LEAST_FOR_NUMBERS) {
             font(entry.basis() == PurgeBasis.EXTRAPOLATED ? Font.ITALIC : Font.PLAIN, 13);
             String text = unit.shown(entry);
@@ -170,10 +166,6 @@ public final class PurgeHeatMap {
 
     private static int mixed(int low, int high, double part) {
         return (int) Math.round(low + part * (high - low));
-    }
-
-    private static boolean isDark(Color ground) {
-        return 0.2126 * ground.getRed() + 0.7152 * ground.getGreen() + 0.0722 * ground.getBlue() < 120;
     }
 
     private void font(int style, int size) {
