@@ -86,6 +86,7 @@ final class BottleneckSheetTest {
                 plain.flow(),
                 QualityResult.NONE,
                 List.of(),
+                List.of(),
                 List.of(activity));
         return column.value()
                 .applyAsDouble(BottleneckSheet.SHEET.items().apply(SETTING, run).get(0));

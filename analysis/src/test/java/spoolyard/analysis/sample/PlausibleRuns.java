@@ -70,6 +70,7 @@ public final class PlausibleRuns implements Replicator {
                 new RunResult.FlowResult(made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90),
                 QualityResult.NONE,
                 List.of(),
+                List.of(),
                 activity(random));
     }
 
