@@ -98,6 +98,10 @@ public final class ChangeoverArithmetic {
 
         void attended(double seconds, CrewNeed crew) {
             lineS += seconds;
+            works(seconds, crew);
+        }
+
+        void works(double seconds, CrewNeed crew) {
             if (!crew.isNobody()) {
                 crewS += seconds;
                 crewMoney += seconds / S_PER_H * weights.crewPerH(crew);
@@ -132,7 +136,7 @@ public final class ChangeoverArithmetic {
 
         /**
          * Each refusal costs a further purge and another judgement: a geometric number of them. What is made until the
-         * judgement is waste, or, where it is held, only if refused.
+         * judgement is waste, or, where it is held, only if refused; who judges works each time.
          */
         void approve(double purgedKg) {
             ChangeoverRules.Approval how = rules.approval();
@@ -141,7 +145,9 @@ public final class ChangeoverArithmetic {
             }
             double refusals = how.refusalProbability() / (1 - how.refusalProbability());
             boolean isHeld = how.meanwhile() == ChangeoverRules.Approval.Meanwhile.HOLD;
-            runsToWaste(how.durationS().mean() * (isHeld ? refusals : 1 + refusals), how.crew());
+            double judgementS = how.durationS().mean();
+            runsToWaste(judgementS * (isHeld ? refusals : 1 + refusals), CrewNeed.NOBODY);
+            works(judgementS * (1 + refusals), how.crew());
             purge(refusals * how.extraPurgeShare() * purgedKg);
         }
 

@@ -18,8 +18,12 @@ final class ChangeoverArithmeticTest {
     private static final double RATE_KG_PER_S = 18.0 / 3600;
 
     private static Plant orrenvale() throws ScenarioException {
+        return orrenvale("run to waste");
+    }
+
+    private static Plant orrenvale(String meanwhile) throws ScenarioException {
         return ScenarioReader.read(
-                        Path.of("..", "scenarios", "orrenvale"), List.of("/changeover/approval/meanwhile=run to waste"))
+                        Path.of("..", "scenarios", "orrenvale"), List.of("/changeover/approval/meanwhile=" + meanwhile))
                 .plant();
     }
 
@@ -61,6 +65,25 @@ final class ChangeoverArithmeticTest {
         assertThat(estimate.crewS()).isCloseTo(360 + approvalS, within(1e-6));
         assertThat(estimate.money())
                 .isCloseTo(2 * wasteKg + 100 * lineS / 3600 + 34 * 360 / 3600.0 + 32 * approvalS / 3600, within(1e-6));
+    }
+
+    /** By hand: the laboratory works 10 / 0.94 min either way; what is held costs the line only what is refused. */
+    @Test
+    void whoJudgesWhatIsHeldWorksEachTime() throws ScenarioException {
+        Plant wasted = orrenvale();
+        Plant held = orrenvale("hold");
+        Product from = product(wasted, "PLA NVY 1.75 mm");
+        Product to = product(wasted, "PLA YEL 1.75 mm");
+
+        ChangeoverEstimate waste = new ChangeoverArithmetic(wasted, weights(wasted))
+                .estimate(wasted.lines().get(1), from, to);
+        ChangeoverEstimate hold = new ChangeoverArithmetic(held, weights(held))
+                .estimate(held.lines().get(1), from, to);
+
+        assertThat(hold.crewS()).isCloseTo(360 + 600 / 0.94, within(1e-6));
+        assertThat(waste.lineS() - hold.lineS()).isCloseTo(600, within(1e-6));
+        assertThat(waste.purgeKg() - hold.purgeKg()).isCloseTo(600 * RATE_KG_PER_S, within(1e-9));
+        assertThat(waste.money() - hold.money()).isCloseTo(2 * 600 * RATE_KG_PER_S + 100 * 600 / 3600.0, within(1e-6));
     }
 
     @Test
