@@ -29,6 +29,13 @@ final class Budget {
         return progress < 1;
     }
 
+    /** Counts some iterations at once. */
+    boolean goesOn(long tries) {
+        done += tries;
+        look();
+        return progress < 1;
+    }
+
     private void look() {
         double byCount = done / (share * limit.iterations());
         double byTime = (System.nanoTime() - startNanos) * 1e-9 / (share * limit.seconds());

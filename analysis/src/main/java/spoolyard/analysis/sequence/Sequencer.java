@@ -117,6 +117,11 @@ public final class Sequencer {
                 search.run(from, budget, this::found);
                 return search.best();
             }
+            if (LateLine.isFor(problem)) {
+                LateSearch search = new LateSearch(problem, seed);
+                search.run(from, budget, this::found);
+                return search.best();
+            }
             Annealing search = new Annealing(problem, seed);
             if (problem.lines().size() == 1 && round > 0) {
                 search.descend(from, budget, this::found);

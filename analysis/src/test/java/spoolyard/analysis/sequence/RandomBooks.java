@@ -49,6 +49,25 @@ public final class RandomBooks {
         return new SequencingProblem(jobs, List.of(line), 0);
     }
 
+    /** One line that works day and night and where lateness alone costs; the first order is frozen now and then. */
+    static SequencingProblem late(long seed, int jobCount) {
+        Random random = new Random(seed);
+        Changeovers.Table table = Changeovers.table(jobCount);
+        for (int from = 0; from <= jobCount; from++) {
+            for (int to = 0; to < jobCount; to++) {
+                table.set(from, to, 0, random.nextInt(20));
+            }
+        }
+        List<Job> jobs = new ArrayList<>();
+        for (int job = 0; job < jobCount; job++) {
+            double dueS = random.nextInt(8) == 0 ? Double.POSITIVE_INFINITY : random.nextInt(15 * jobCount);
+            jobs.add(new Job("J" + job, job, 0, dueS, random.nextInt(5) + random.nextDouble(), List.of(5.0 + job)));
+        }
+        List<Integer> frozen = random.nextInt(3) == 0 ? List.of(0) : List.of();
+        return new SequencingProblem(
+                jobs, List.of(new SequencedLine("L", WorkingTime.always(), table.done(), frozen)), 0);
+    }
+
     private static WorkingTime hours(Random random) {
         return random.nextBoolean()
                 ? WorkingTime.always()
