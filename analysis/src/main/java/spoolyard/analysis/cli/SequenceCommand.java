@@ -17,18 +17,13 @@ import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.SequenceReport;
-import spoolyard.analysis.schedule.Baselines;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.schedule.Weights;
 import spoolyard.analysis.sequence.InfeasibleBookException;
 import spoolyard.analysis.sequence.SearchLimit;
 import spoolyard.analysis.sequence.SearchSettings;
-import spoolyard.analysis.sequence.Sequencer;
-import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
-import spoolyard.core.plant.DispatchRule;
-import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
@@ -64,6 +59,7 @@ final class SequenceCommand implements Callable<Integer> {
     private static final int MOST_REPLICATIONS = 10_000;
     private static final double MOST_RESERVE_H = 10_000;
     private static final int MOST_CHAINS = 256;
+    private static final int MOST_ROUNDS = 20;
 
     private final Console console;
     private final Simulator simulator;
@@ -137,6 +133,15 @@ final class SequenceCommand implements Callable<Integer> {
     private List<String> freezes = new ArrayList<>();
 
     @Option(
+            names = "--learn",
+            paramLabel = "ROUNDS",
+            defaultValue = "2",
+            description =
+                    "How often the search learns from simulated runs how long orders really take and when material is"
+                            + " there; 0 for never. Default: ${DEFAULT-VALUE}.")
+    private int learn;
+
+    @Option(
             names = "--replications",
             paramLabel = "N",
             defaultValue = "20",
@@ -166,12 +171,14 @@ final class SequenceCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private void tell(Scenario read, PlantBook book, Stop stop) throws IOException {
-        List<PlanFigures> others = Baselines.of(book);
-        Solution solution = search(book, others, stop);
-        PlanFigures plan = PlanFigures.of("this plan", book, solution.plan());
+    private void tell(Scenario read, PlantBook plain, Stop stop) throws IOException {
+        LearningSearch.Found found = new LearningSearch(console, simulator, settings(), learn).run(plain, stop);
+        PlanFigures plan = found.plan();
         SequenceReport report = new SequenceReport(
-                plan, others, solution, new PlantClock(read.info().start()));
+                plan,
+                found.others(),
+                found.solution(),
+                new PlantClock(read.info().start()));
         report.perLine(console.ink()).forEach(console.out()::println);
         report.summary(console.ink()).forEach(console.out()::println);
         simulate(plan);
@@ -188,6 +195,7 @@ final class SequenceCommand implements Callable<Integer> {
         within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
         within("--late", late, 0, MOST_MONEY);
         within("--reserve", reserveH, 0, MOST_RESERVE_H);
+        within("--learn", learn, 0, MOST_ROUNDS);
         within("--replications", replications, 0, MOST_REPLICATIONS);
         if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
             throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
@@ -239,18 +247,13 @@ final class SequenceCommand implements Callable<Integer> {
         return frozen;
     }
 
-    private Solution search(PlantBook book, List<PlanFigures> others, Stop stop) {
+    private SearchSettings settings() {
         boolean isBounded = iterations != null;
         double usual = isBounded ? Double.POSITIVE_INFINITY : 20;
         SearchLimit limit =
                 new SearchLimit(isBounded ? iterations : Double.POSITIVE_INFINITY, seconds == null ? usual : seconds);
         int threads = Math.min(chains, Runtime.getRuntime().availableProcessors());
-        SearchSettings settings = new SearchSettings(limit, seed, chains, threads);
-        SearchLine line = new SearchLine(console);
-        Solution solution = new Sequencer(book.problem(), settings, stop, line::show)
-                .solve(others.stream().map(other -> other.timed().plan()).toList());
-        line.clear();
-        return solution;
+        return new SearchSettings(limit, seed, chains, threads);
     }
 
     private void simulate(PlanFigures plan) {
@@ -258,10 +261,8 @@ final class SequenceCommand implements Callable<Integer> {
             return;
         }
         Plant now = plan.book().plant();
-        OrderBook given = new OrderBook(now.book().orders(), DispatchRule.GIVEN_SEQUENCE, plan.sequence());
-        Plant planned = now.with(given);
         List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
-        new PlanTrial(outcomes(planned), outcomes(now), ids)
+        new PlanTrial(outcomes(plan.asGiven()), outcomes(now), ids)
                 .lines(console.ink())
                 .forEach(console.out()::println);
     }
