@@ -107,6 +107,8 @@ final class CompareCommand implements Callable<Integer> {
         experiment.check();
         Effort effort = efforts.effort(FEWEST_REPLICATIONS, experiment.threads());
         Measure measure = efforts.measure();
+        Requirements.require(
+                measure.isCompared(), "--measure = " + measure.fileName(), "Is none that a comparison tells.");
         Contest contest = Contest.read(base, alternatives, settings, experiment.seed());
         ResultsFolder folder = ResultsFolder.at(out());
         print(ComparisonText.heading(contest.plants(), console.ink()));

@@ -8,9 +8,6 @@ import spoolyard.analysis.schedule.Experience;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.sequence.Plan;
-import spoolyard.analysis.sequence.SearchLimit;
-import spoolyard.analysis.sequence.SearchSettings;
-import spoolyard.analysis.sequence.Sequencer;
 import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
 import spoolyard.core.plant.Plant;
@@ -20,9 +17,12 @@ import spoolyard.core.plant.Plant;
  * search is shared by all rounds.
  */
 final class LearningSearch {
+    /** Most rounds of learning. */
+    static final int MOST_ROUNDS = 20;
+
     private final Console console;
     private final School school;
-    private final SearchSettings settings;
+    private final SearchOptions search;
     private final int rounds;
 
     /**
@@ -30,13 +30,13 @@ final class LearningSearch {
      *
      * @param console where it tells how far it is
      * @param simulator makes replications
-     * @param settings of all searches together
+     * @param search how to search, all rounds together
      * @param rounds how often it learns; 0 for one search with times as reckoned
      */
-    LearningSearch(Console console, Simulator simulator, SearchSettings settings, int rounds) {
+    LearningSearch(Console console, Simulator simulator, SearchOptions search, int rounds) {
         this.console = console;
-        this.school = new School(simulator, settings.seed());
-        this.settings = settings;
+        this.school = new School(simulator, search.seed());
+        this.search = search;
         this.rounds = rounds;
     }
 
@@ -45,15 +45,10 @@ final class LearningSearch {
      *
      * @param book the book with the times of the last search
      * @param solution what that search found
-     * @param experience what was learned before it
      */
-    record Found(PlantBook book, Solution solution, Experience experience) {
+    record Found(PlantBook book, Solution solution) {
         PlanFigures plan() {
             return PlanFigures.of("this plan", book, solution.plan());
-        }
-
-        List<PlanFigures> others() {
-            return Baselines.of(book);
         }
     }
 
@@ -69,7 +64,7 @@ final class LearningSearch {
         for (int round = 0; round == 0 || round < rounds && !stop.isAsked(); round++) {
             Experience experience = rounds == 0 ? Experience.NONE : learned(plain, Optional.ofNullable(found));
             PlantBook book = plain.with(experience);
-            found = new Found(book, search(book, Optional.ofNullable(found), stop), experience);
+            found = new Found(book, search(book, Optional.ofNullable(found), stop));
         }
         return found;
     }
@@ -84,16 +79,7 @@ final class LearningSearch {
         List<Plan> starts = new ArrayList<>();
         before.ifPresent(found -> starts.add(found.solution().plan().plan()));
         Baselines.of(book).forEach(other -> starts.add(other.timed().plan()));
-        SearchLine line = new SearchLine(console);
-        Solution solution = new Sequencer(book.problem(), perRound(), stop, line::show).solve(starts);
-        line.clear();
-        return solution;
-    }
-
-    private SearchSettings perRound() {
         double share = 1.0 / Math.max(1, rounds);
-        SearchLimit all = settings.limit();
-        SearchLimit each = new SearchLimit(Math.ceil(all.iterations() * share), all.seconds() * share);
-        return new SearchSettings(each, settings.seed(), settings.chains(), settings.threads());
+        return SearchOptions.solve(book.problem(), starts, search.settings(share, 0), stop, console);
     }
 }

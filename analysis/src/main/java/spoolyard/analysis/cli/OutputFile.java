@@ -47,7 +47,9 @@ final class OutputFile {
     static void write(Path file, byte[] bytes) throws IOException {
         Path whole = file.toAbsolutePath();
         Files.createDirectories(whole.getParent());
-        Path partial = Files.createTempFile(whole.getParent(), ".", ".partial");
+        // Not a temporary file: that would be for its owner's eyes only.
+        long process = ProcessHandle.current().pid();
+        Path partial = whole.resolveSibling("." + whole.getFileName() + "." + process + ".partial");
         try {
             Files.write(partial, bytes);
             Files.move(partial, whole, StandardCopyOption.REPLACE_EXISTING);

@@ -3,7 +3,10 @@ package spoolyard.analysis.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spoolyard.analysis.purge.Calibration;
 import spoolyard.analysis.report.FloorPages;
 import spoolyard.analysis.report.PlanChart;
@@ -23,6 +26,30 @@ import spoolyard.scenarios.Scenario;
  */
 record PlanFolder(Path folder, Scenario scenario, Path path) {
     /**
+     * Looks whether it may be written, before any work is done.
+     *
+     * @throws InputException if it is a file, or a file of the scenario stands where the plan is to be
+     */
+    void check() throws InputException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new InputException("--out = " + folder, "Must be a folder.", "give the name of a folder");
+        }
+        List<Path> own = Stream.of("plan.csv", "plan.yaml").map(this::absolute).toList();
+        for (String file : scenario.info().files()) {
+            if (own.contains(Path.of(file).toAbsolutePath().normalize())) {
+                throw new InputException(
+                        "--out = " + folder,
+                        "Must not be the folder of " + file + ", which the scenario is read from.",
+                        "give the name of another folder");
+            }
+        }
+    }
+
+    private Path absolute(String name) {
+        return folder.resolve(name).toAbsolutePath().normalize();
+    }
+
+    /**
      * Writes all of it; what is there is replaced.
      *
      * @param plan the plan
@@ -34,7 +61,7 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
         PlanFiles files = new PlanFiles(plan, clock);
         Files.createDirectories(folder);
         files.writeTable(folder.resolve("plan.csv"));
-        files.writeVariation(folder.resolve("plan.yaml"), path);
+        PlanFiles.writeVariation(folder.resolve("plan.yaml"), path, "plan.csv");
         byte[] picture = Drawing.bytes(() -> PlanChart.png(plan, clock, viewing()), console.err());
         if (picture.length > 0) {
             OutputFile.write(folder.resolve("plan.png"), picture);
@@ -45,7 +72,15 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
         }
         console.out()
                 .println("Plan in " + folder.resolve("plan.csv") + "; run it with: spoolyard run "
-                        + NewCommand.typed(folder.resolve("plan.yaml")));
+                        + NewCommand.typed(folder.resolve("plan.yaml")) + settings());
+    }
+
+    /** What was set for the plan must be set for its run; its sequence stands in its file. */
+    private String settings() {
+        return scenario.info().sets().stream()
+                .filter(set -> !set.matches("(?s)/orders/(rule|sequence)=.*"))
+                .map(set -> " --set \"" + set + "\"")
+                .collect(Collectors.joining());
     }
 
     private Viewing viewing() {

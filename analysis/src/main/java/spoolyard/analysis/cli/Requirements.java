@@ -26,6 +26,22 @@ final class Requirements {
     }
 
     /**
+     * A number.
+     *
+     * @param option its name
+     * @param value as given
+     * @param least that makes sense
+     * @param most that makes sense
+     * @throws InputException if it is out of range
+     */
+    static void within(String option, double value, double least, double most) throws InputException {
+        if (!(value >= least && value <= most)) {
+            throw new InputException(
+                    option + " = " + value, "Must be from " + least + " to " + most + ".", "give such a number");
+        }
+    }
+
+    /**
      * Anything.
      *
      * @param holds whether it is as it must be

@@ -15,9 +15,15 @@ final class SearchLine {
     }
 
     void show(double cost, double bound, double share) {
+        show(String.format(Locale.ROOT, "searching, %.0f %% done: cost %.0f, bound %.0f", 100 * share, cost, bound));
+    }
+
+    void plans(int plans, double share) {
+        show(String.format(Locale.ROOT, "searching, %.0f %% done: %d plans", 100 * share, plans));
+    }
+
+    private void show(String text) {
         if (isSeen) {
-            String text = String.format(
-                    Locale.ROOT, "searching, %.0f %% done: cost %.0f, bound %.0f", 100 * share, cost, bound);
             err.print("\r" + text + " ".repeat(Math.max(0, shownLength - text.length())));
             err.flush();
             shownLength = text.length();

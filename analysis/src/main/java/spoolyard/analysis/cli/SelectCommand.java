@@ -1,8 +1,10 @@
 package spoolyard.analysis.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,6 +22,11 @@ import spoolyard.analysis.experiment.Zone;
 import spoolyard.analysis.report.Alternative;
 import spoolyard.analysis.report.ComparisonText;
 import spoolyard.analysis.report.Measure;
+import spoolyard.analysis.report.RaceChart;
+import spoolyard.analysis.report.ResultsFolder;
+import spoolyard.analysis.report.ResultsRefusedException;
+import spoolyard.analysis.report.SelectionFiles;
+import spoolyard.analysis.report.SelectionReport;
 import spoolyard.analysis.report.SelectionText;
 import spoolyard.scenarios.fault.ScenarioException;
 import spoolyard.scenarios.format.Dimension;
@@ -116,6 +123,16 @@ final class SelectCommand implements Callable<Integer> {
             description = "Set one value over all plants; may be given again.")
     private List<String> settings = new ArrayList<>();
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Results folder; an earlier one is replaced. Default: results/, the first plant's name and -selected.")
+    private Path out;
+
+    @Option(names = "--no-charts", description = "Draw no picture.")
+    private boolean isWithoutCharts;
+
     @Mixin
     private SimulationOptions experiment;
 
@@ -125,18 +142,34 @@ final class SelectCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws InputException, ScenarioException {
+    public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
         experiment.check();
         Zone zone = zone();
         Measure wanted = EffortOptions.measure(measure);
         List<Alternative> plants =
                 Contest.read(base, alternatives, settings, experiment.seed()).plants();
+        ResultsFolder folder = ResultsFolder.at(out());
         print(ComparisonText.heading(plants, console.ink()));
         Progress progress = experiment.progress(console);
         Selection selection = select(zone, race(plants, wanted, progress), plants.size());
         progress.reached(1, 1);
-        print(new SelectionText(plants, wanted, zone, isTwoStage).lines(selection, console.ink()));
+        SelectionReport report = new SelectionReport(plants, wanted, zone, isTwoStage, selection);
+        print(new SelectionText(report).lines(console.ink()));
+        folder.replaceWith(new SelectionFiles(report, pictures(report)));
+        print(List.of("Results in " + out()));
         return ExitCode.OK;
+    }
+
+    private Map<String, byte[]> pictures(SelectionReport report) {
+        if (isWithoutCharts) {
+            return Map.of();
+        }
+        byte[] png = Drawing.bytes(() -> RaceChart.png(report), console.err());
+        return png.length == 0 ? Map.of() : Map.of(RaceChart.FILE, png);
+    }
+
+    private Path out() {
+        return out == null ? Path.of("results", ScenarioArgument.nameOf(base) + "-selected") : out;
     }
 
     private Selection select(Zone zone, Observations race, int plants) throws InputException {

@@ -1,31 +1,27 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import spoolyard.analysis.experiment.Experiment;
-import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.report.LearnedReport;
+import spoolyard.analysis.report.OrdersAtRisk;
 import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
+import spoolyard.analysis.report.RobustReport;
 import spoolyard.analysis.report.SequenceReport;
+import spoolyard.analysis.schedule.Baselines;
+import spoolyard.analysis.schedule.Candidate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.schedule.Weights;
-import spoolyard.analysis.sequence.InfeasibleBookException;
-import spoolyard.analysis.sequence.SearchLimit;
-import spoolyard.analysis.sequence.SearchSettings;
+import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
 import spoolyard.core.plant.Plant;
-import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -49,17 +45,14 @@ import spoolyard.scenarios.fault.ScenarioException;
             "  spoolyard sequence scenarios/orrenvale",
             "  spoolyard sequence scenarios/orrenvale --iterations 2000000 --seed 7 --out results/plan",
             "  spoolyard sequence scenarios/orrenvale --late 2 --freeze L3=SO-4113,SO-4119",
+            "  spoolyard sequence scenarios/orrenvale --robust 5",
+            "  spoolyard sequence scenarios/orrenvale --from results/plan/plan.csv --rush SO-4130",
             "",
             "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault."
         })
 final class SequenceCommand implements Callable<Integer> {
-    private static final double LONGEST_S = 86_400;
-    private static final double MOST_ITERATIONS = 1e12;
     private static final double MOST_MONEY = 1e6;
     private static final int MOST_REPLICATIONS = 10_000;
-    private static final double MOST_RESERVE_H = 10_000;
-    private static final int MOST_CHAINS = 256;
-    private static final int MOST_ROUNDS = 20;
 
     private final Console console;
     private final Simulator simulator;
@@ -67,31 +60,14 @@ final class SequenceCommand implements Callable<Integer> {
     @Mixin
     private ScenarioArgument scenario;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            description = "Time to search. Default: 20, unless --iterations is given.")
-    private Double seconds;
+    @Mixin
+    private WhatIfOptions whatIf;
 
-    @Option(
-            names = "--iterations",
-            paramLabel = "N",
-            description = "Changes tried by each chain; with the same seed and number the plan is the same every time.")
-    private Double iterations;
+    @Mixin
+    private SearchOptions search;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "S",
-            defaultValue = "1",
-            description = "Seed of search and simulation, any whole number. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(
-            names = "--chains",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "Independent searches, side by side. Default: ${DEFAULT-VALUE}.")
-    private int chains;
+    @Mixin
+    private BookOptions around;
 
     @Option(
             names = "--purge-per-kg",
@@ -113,13 +89,6 @@ final class SequenceCommand implements Callable<Integer> {
     private double late;
 
     @Option(
-            names = "--reserve",
-            paramLabel = "HOURS",
-            defaultValue = "24",
-            description = "Time kept between made and due, for stops, sealing and packing. Default: ${DEFAULT-VALUE}.")
-    private double reserveH;
-
-    @Option(
             names = "--first",
             paramLabel = "WHAT",
             defaultValue = "neither",
@@ -127,19 +96,20 @@ final class SequenceCommand implements Callable<Integer> {
     private Weights.First first;
 
     @Option(
-            names = "--freeze",
-            paramLabel = "LINE=ORDER,...",
-            description = "Orders that a line makes first, as they stand; may be given again for another line.")
-    private List<String> freezes = new ArrayList<>();
-
-    @Option(
             names = "--learn",
             paramLabel = "ROUNDS",
             defaultValue = "2",
-            description =
-                    "How often the search learns from simulated runs how long orders really take and when material is"
-                            + " there; 0 for never. Default: ${DEFAULT-VALUE}.")
+            description = "How often the search learns from simulated runs what orders really take and when material is"
+                    + " there; 0 for never. Default: ${DEFAULT-VALUE}.")
     private int learn;
+
+    @Option(
+            names = "--robust",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "Simulate the cheapest N plans that are clearly different, and take the one that then costs"
+                    + " least. Searches three times as long. 5 is a good number.")
+    private int robust;
 
     @Option(
             names = "--replications",
@@ -152,7 +122,9 @@ final class SequenceCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write plan.csv, plan.png and plan.yaml, a scenario with this sequence, into a folder.")
+            description =
+                    "Write plan.csv, plan.yaml (a scenario that runs it), plan.png, orders_at_risk.csv and pages for"
+                            + " the floor into a folder.")
     private Path out;
 
     SequenceCommand(Console console, Simulator simulator) {
@@ -163,66 +135,43 @@ final class SequenceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
-        Scenario read = scenario.read();
-        PlantBook book = book(read.plant());
+        Scenario read = scenario.readWith(whatIf.settings());
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).check();
+        }
+        PlantBook book = around.book(read.plant(), weights(read.plant()), scenario);
+        if (whatIf.isAsked()) {
+            change(book, read);
+            return ExitCode.OK;
+        }
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
-            tell(read, book, ctrlC.stop());
+            tell(book, read, ctrlC.stop());
         }
         return ExitCode.OK;
     }
 
-    private void tell(Scenario read, PlantBook plain, Stop stop) throws IOException {
-        LearningSearch.Found found = new LearningSearch(console, simulator, settings(), learn).run(plain, stop);
-        PlanFigures plan = found.plan();
-        SequenceReport report = new SequenceReport(
-                plan,
-                found.others(),
-                found.solution(),
-                new PlantClock(read.info().start()));
-        report.perLine(console.ink()).forEach(console.out()::println);
-        report.summary(console.ink()).forEach(console.out()::println);
-        simulate(plan);
-        if (out != null) {
-            new PlanFolder(out, read, scenario.path()).write(plan, console);
-        }
+    private Weights weights(Plant plant) {
+        return new Weights(
+                plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, around.reserveH(), first);
     }
 
     private void checkNumbers() throws InputException {
-        within("--seconds", seconds == null ? 1 : seconds, 0.001, LONGEST_S);
-        within("--iterations", iterations == null ? 1 : iterations, 1, MOST_ITERATIONS);
-        within("--chains", chains, 1, MOST_CHAINS);
-        within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
-        within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
-        within("--late", late, 0, MOST_MONEY);
-        within("--reserve", reserveH, 0, MOST_RESERVE_H);
-        within("--learn", learn, 0, MOST_ROUNDS);
-        within("--replications", replications, 0, MOST_REPLICATIONS);
-        if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
-            throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
+        search.check();
+        around.check();
+        Requirements.within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
+        Requirements.within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
+        Requirements.within("--late", late, 0, MOST_MONEY);
+        Requirements.range("--learn", learn, 0, LearningSearch.MOST_ROUNDS);
+        Requirements.range("--replications", replications, robust == 0 ? 0 : 2, MOST_REPLICATIONS);
+        if (robust != 0) {
+            Requirements.range("--robust", robust, 2, RobustReport.MOST);
         }
-    }
-
-    private static void within(String option, double value, double least, double most) throws InputException {
-        if (!(value >= least && value <= most)) {
+        String searching = robust != 0 ? "--robust = " + robust : search.limit();
+        if (whatIf.isAsked() && !searching.isEmpty()) {
             throw new InputException(
-                    option + " = " + value, "Must be from " + least + " to " + most + ".", "give such a number");
-        }
-    }
-
-    private PlantBook book(Plant plant) throws InputException {
-        if (plant.book().orders().isEmpty()) {
-            throw new InputException(
-                    scenario.path().toString(),
-                    "Has no orders. Must have at least one.",
-                    "add orders to its orders file");
-        }
-        Weights weights =
-                new Weights(plant.economy().prices(), optional(purgePerKg), optional(linePerH), late, reserveH, first);
-        try {
-            return PlantBook.of(plant, weights, frozen(plant));
-        } catch (InfeasibleBookException conflict) {
-            throw new InputException(
-                    "No plan is possible", conflict.getMessage(), "change the order, the line or what is frozen");
+                    searching,
+                    "Must not stand beside --from, --move and --rush, which search for nothing.",
+                    "leave it out");
         }
     }
 
@@ -230,47 +179,67 @@ final class SequenceCommand implements Callable<Integer> {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private Map<String, List<String>> frozen(Plant plant) throws InputException {
-        Map<String, List<String>> frozen = new LinkedHashMap<>();
-        for (String freeze : freezes) {
-            String[] parts = freeze.split("=", 2);
-            boolean isKnown =
-                    plant.lines().stream().anyMatch(line -> line.name().equals(parts[0]));
-            if (parts.length < 2 || !isKnown) {
-                throw new InputException(
-                        "--freeze = " + freeze,
-                        "Must be a line of this plant, an equals sign and orders.",
-                        "write for example --freeze L3=SO-1,SO-2");
+    private void tell(PlantBook plain, Scenario read, Stop stop) throws InputException, IOException {
+        PlantClock clock = new PlantClock(read.info().start());
+        LearningSearch.Found learned = new LearningSearch(console, simulator, search, learn).run(plain, stop);
+        PlantBook book = learned.book();
+        Solution found = learned.solution();
+        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
+        PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, simulation, stop);
+        Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
+        SequenceReport report = new SequenceReport(plan, Baselines.of(book), solution, clock);
+        print(report.perLine(console.ink()));
+        print(report.summary(console.ink()));
+        print(new LearnedReport(book.experience(), book.plant(), clock).lines());
+        finish(read, plan, simulation, simulation::besideToday);
+    }
+
+    private void change(PlantBook book, Scenario read) throws InputException, IOException {
+        WhatIf change = WhatIf.of(book, whatIf);
+        change.tell(new PlantClock(read.info().start()), console);
+        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        finish(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
+    }
+
+    private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) {
+        List<Candidate> candidates =
+                new RobustSearch(cheapest.book(), search, stop, console).candidates(cheapest, robust);
+        if (candidates.size() == 1) {
+            print(List.of("Robust: no other plan found that is clearly different.", ""));
+            return cheapest;
+        }
+        RobustReport report = new RobustReport(
+                candidates,
+                simulation.of(candidates.stream().map(Candidate::plan).toList()));
+        print(report.lines(console.ink()));
+        return candidates.get(report.best()).plan();
+    }
+
+    /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
+    private void finish(Scenario read, PlanFigures plan, PlanSimulation simulation, Trying trying) throws IOException {
+        if (replications > 0) {
+            PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
+            print(trial.lines(console.ink()));
+            OrdersAtRisk risks =
+                    simulation.atRisk(trial, new PlantClock(read.info().start()));
+            print(risks.lines(console.ink()));
+            if (out != null) {
+                OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.csv());
             }
-            frozen.computeIfAbsent(parts[0], line -> new ArrayList<>()).addAll(List.of(parts[1].split(",")));
         }
-        return frozen;
-    }
-
-    private SearchSettings settings() {
-        boolean isBounded = iterations != null;
-        double usual = isBounded ? Double.POSITIVE_INFINITY : 20;
-        SearchLimit limit =
-                new SearchLimit(isBounded ? iterations : Double.POSITIVE_INFINITY, seconds == null ? usual : seconds);
-        int threads = Math.min(chains, Runtime.getRuntime().availableProcessors());
-        return new SearchSettings(limit, seed, chains, threads);
-    }
-
-    private void simulate(PlanFigures plan) {
-        if (replications == 0) {
-            return;
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).write(plan, console);
         }
-        Plant now = plan.book().plant();
-        List<String> ids = now.book().orders().stream().map(order -> order.id()).toList();
-        new PlanTrial(outcomes(plan.asGiven()), outcomes(now), ids)
-                .lines(console.ink())
-                .forEach(console.out()::println);
     }
 
-    private List<PlanTrial.Outcome> outcomes(Plant plant) {
-        Progress progress = ProgressBar.on(console);
-        int threads = Runtime.getRuntime().availableProcessors();
-        return new Experiment(simulator.of(plant, seed, EventLog.SILENT), replications, threads)
-                .run(result -> PlanTrial.Outcome.of(plant, result), progress);
+    /** How a plan is tried. */
+    @FunctionalInterface
+    private interface Trying {
+        PlanTrial of(PlanFigures plan, int firstReplication);
+    }
+
+    private void print(List<String> lines) {
+        lines.forEach(console.out()::println);
     }
 }

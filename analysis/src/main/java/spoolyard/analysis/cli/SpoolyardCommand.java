@@ -57,9 +57,11 @@ final class SpoolyardCommand {
         line.addSubcommand(new SwapsCommand(console));
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ScreenCommand(console, simulator));
+        line.addSubcommand(new StudyCommand(console, simulator));
         line.addSubcommand(new ShiftsCommand(console));
         line.addSubcommand(new PurgeCommand(console));
         line.addSubcommand(new SequenceCommand(console, simulator));
+        line.addSubcommand(new FrontierCommand(console, simulator));
         line.addSubcommand(new NewCommand(console));
         line.addSubcommand(new CompletionCommand(console));
         Failures failures = new Failures(console.err());

@@ -2,6 +2,7 @@ package spoolyard.analysis.experiment;
 
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -96,8 +97,13 @@ public final class KimNelson {
     private void screen(Tally tally, double[][] limits) {
         List<Integer> before = tally.remaining();
         int count = tally.count();
+        IntToDoubleFunction dropsBelow = i -> before.stream()
+                .filter(l -> l != i)
+                .mapToDouble(l -> tally.mean(l) - slack(limits[i][l], count))
+                .max()
+                .orElseThrow();
         tally.keep(before.stream()
-                .filter(i -> before.stream().allMatch(l -> tally.mean(i) >= tally.mean(l) - slack(limits[i][l], count)))
+                .filter(i -> tally.look(i, dropsBelow.applyAsDouble(i)))
                 .toList());
     }
 

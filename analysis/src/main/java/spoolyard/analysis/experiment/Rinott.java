@@ -43,10 +43,12 @@ public final class Rinott {
         List<Integer> needed = needed(tally, observations.systems());
         List<Integer> all = tally.remaining();
         int furthest = Math.min(most, Collections.max(needed));
+        all.forEach(system -> tally.look(system, Double.NaN));
         while (tally.count() < furthest) {
             int next = tally.count() + 1;
             tally.keep(all.stream().filter(system -> needed.get(system) >= next).toList());
             tally.take(next);
+            tally.remaining().forEach(system -> tally.look(system, Double.NaN));
         }
         tally.keep(all);
         return tally.selection(Collections.max(needed) <= most);

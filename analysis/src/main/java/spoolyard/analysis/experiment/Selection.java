@@ -10,12 +10,14 @@ import java.util.List;
  * @param counts number of observations of each system
  * @param isDecided false if it stopped at the most observations there may be: the system with the best mean so far, without
  *     a guarantee
+ * @param course how each system stood at each look, by the number of observations
  */
-public record Selection(int best, List<Double> means, List<Integer> counts, boolean isDecided) {
+public record Selection(int best, List<Double> means, List<Integer> counts, boolean isDecided, List<Standing> course) {
     /** Copies the lists. */
     public Selection {
         means = List.copyOf(means);
         counts = List.copyOf(counts);
+        course = List.copyOf(course);
     }
 
     /**

@@ -12,6 +12,7 @@ final class Tally {
     private final Observations observations;
     private final List<List<Double>> values;
     private final double[] sums;
+    private final List<Standing> course = new ArrayList<>();
     private List<Integer> remaining;
     private int count;
 
@@ -43,6 +44,13 @@ final class Tally {
         return remaining;
     }
 
+    /** Notes how a system stands, and whether it stays in. */
+    boolean look(int system, double dropsBelow) {
+        Standing standing = new Standing(count, system, mean(system), dropsBelow);
+        course.add(standing);
+        return !standing.isDropped();
+    }
+
     void keep(List<Integer> survivors) {
         remaining = survivors;
     }
@@ -72,6 +80,7 @@ final class Tally {
                 best,
                 IntStream.range(0, values.size()).mapToObj(this::mean).toList(),
                 values.stream().map(List::size).toList(),
-                isDecided);
+                isDecided,
+                course);
     }
 }

@@ -1,6 +1,5 @@
 package spoolyard.analysis.report;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -17,7 +16,6 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
-import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
@@ -97,7 +95,8 @@ public final class BufferChart {
         List<Interval> losses =
                 points.stream().map(point -> point.losses().get(measure)).toList();
         band(chart, x, losses);
-        line(chart, "simulated", x, losses.stream().map(Interval::mean).toList(), Palette.PETROL, THICK);
+        List<Double> means = losses.stream().map(Interval::mean).toList();
+        ChartLook.line(chart, "simulated", x, means, new ChartLook.Pen(Palette.PETROL, THICK));
         if (measure == LossMeasure.OVERFLOW) {
             dedicated(chart, x.get(0), x.get(x.size() - 1));
         }
@@ -134,16 +133,17 @@ public final class BufferChart {
                 .toList();
         List<Double> pct = x.stream().map(report.operator()::overflowPct).toList();
         if (pct.stream().noneMatch(value -> value.isNaN())) {
-            line(chart, "dedicated operator", x, pct, Palette.MUSTARD, THIN);
+            ChartLook.line(chart, "dedicated operator", x, pct, new ChartLook.Pen(Palette.MUSTARD, THIN));
         }
     }
 
     private static void target(XYChart chart, List<Double> x, Finding finding) {
         double atMost = finding.target().atMost();
-        line(chart, "target", List.of(x.get(0), x.get(x.size() - 1)), List.of(atMost, atMost), Palette.RED, THIN);
+        List<Double> ends = List.of(x.get(0), x.get(x.size() - 1));
+        ChartLook.line(chart, "target", ends, List.of(atMost, atMost), new ChartLook.Pen(Palette.RED, THIN));
         finding.meetsM()
-                .ifPresent(capacityM ->
-                        dot(chart, "smallest that meets it", capacityM, atMost, Palette.RED, SeriesMarkers.DIAMOND));
+                .ifPresent(capacityM -> ChartLook.dot(chart, "smallest that meets it", capacityM, atMost, Palette.RED)
+                        .setMarker(SeriesMarkers.DIAMOND));
     }
 
     private void knee(XYChart chart, LossMeasure measure) {
@@ -154,21 +154,7 @@ public final class BufferChart {
                     .mapToDouble(point -> point.losses().get(measure).mean())
                     .findFirst()
                     .orElseThrow();
-            dot(chart, "knee", kneeM.getAsDouble(), loss, Palette.INDIGO, SeriesMarkers.CIRCLE);
+            ChartLook.dot(chart, "knee", kneeM.getAsDouble(), loss, Palette.INDIGO);
         }
-    }
-
-    private static void line(XYChart chart, String name, List<Double> x, List<Double> y, Color colour, float width) {
-        XYSeries series = chart.addSeries(name, x, y);
-        series.setLineColor(colour);
-        series.setLineStyle(new BasicStroke(width));
-        series.setMarker(SeriesMarkers.NONE);
-    }
-
-    private static void dot(XYChart chart, String name, double x, double y, Color colour, Marker marker) {
-        XYSeries series = chart.addSeries(name, List.of(x), List.of(y));
-        series.setLineColor(colour);
-        series.setMarkerColor(colour);
-        series.setMarker(marker);
     }
 }

@@ -2,7 +2,6 @@ package spoolyard.analysis.report;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,9 +40,9 @@ public final class BufferFiles implements ResultsFolder.Filling {
 
     @Override
     public void into(Path folder) throws IOException {
-        write(folder.resolve(CURVE), curve());
+        CsvTable.write(folder.resolve(CURVE), curve());
         if (report.finding().isPresent()) {
-            write(folder.resolve(SEARCH), search(report.finding().get()));
+            CsvTable.write(folder.resolve(SEARCH), search(report.finding().get()));
         }
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
             Files.write(folder.resolve(picture.getKey()), picture.getValue());
@@ -135,13 +134,5 @@ public final class BufferFiles implements ResultsFolder.Filling {
         report.finding().ifPresent(finding -> names.add(SEARCH));
         names.addAll(pictures.keySet());
         return names;
-    }
-
-    private static void write(Path file, List<List<String>> rows) throws IOException {
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            for (List<String> row : rows) {
-                CsvTable.FORMAT.printRecord(out, row.toArray());
-            }
-        }
     }
 }

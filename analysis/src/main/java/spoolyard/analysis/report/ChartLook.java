@@ -5,10 +5,14 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.internal.ChartBuilder;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.CategoryStyler;
 import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /** How all our pictures look: white ground, dark text, faint grid, legend below the plot. */
 final class ChartLook {
@@ -48,6 +52,62 @@ final class ChartLook {
         grounds(styler);
         texts(styler);
         axes(styler);
+    }
+
+    /**
+     * Draws a line through points, without marks.
+     *
+     * @param chart the picture
+     * @param name in the legend
+     * @param x across, one a point
+     * @param y up, one a point
+     * @param pen colour and width
+     * @return the line
+     */
+    static XYSeries line(XYChart chart, String name, List<Double> x, List<Double> y, Pen pen) {
+        XYSeries series = chart.addSeries(name, x, y);
+        series.setLineColor(pen.colour());
+        series.setLineStyle(new BasicStroke(pen.width()));
+        series.setMarker(SeriesMarkers.NONE);
+        return series;
+    }
+
+    /**
+     * Draws a single mark.
+     *
+     * @param chart the picture
+     * @param name in the legend
+     * @param x across
+     * @param y up
+     * @param colour of the mark
+     * @return the mark, a circle
+     */
+    static XYSeries dot(XYChart chart, String name, double x, double y, Color colour) {
+        XYSeries series = chart.addSeries(name, List.of(x), List.of(y));
+        series.setLineColor(colour);
+        series.setMarkerColor(colour);
+        series.setMarker(SeriesMarkers.CIRCLE);
+        return series;
+    }
+
+    /**
+     * What a line is drawn with.
+     *
+     * @param colour of it
+     * @param width pixels
+     */
+    record Pen(Color colour, float width) {}
+
+    /**
+     * A number at an axis, as in texts: thousands parted by a space, no more decimals than needed.
+     *
+     * @param value any value
+     * @return the text; empty if it is not a number
+     */
+    static String number(double value) {
+        return Figures.exact(value)
+                .map(exact -> Figures.shown(value, Math.max(0, exact.scale())))
+                .orElse("");
     }
 
     /**
@@ -98,5 +158,9 @@ final class ChartLook {
         styler.setAxisTitlePadding(12);
         styler.setYAxisLabelAlignment(AxesChartStyler.TextAlignment.Right);
         styler.setErrorBarsColor(Palette.TEXT);
+        styler.setyAxisTickLabelsFormattingFunction(ChartLook::number);
+        if (styler instanceof XYStyler) {
+            styler.setxAxisTickLabelsFormattingFunction(ChartLook::number);
+        }
     }
 }

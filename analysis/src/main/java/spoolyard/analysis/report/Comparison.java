@@ -42,7 +42,7 @@ public final class Comparison {
         Map<Measure, double[][]> values = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
             double[][] each = samples(measure, plants.size(), observations);
-            if (Arrays.stream(each).allMatch(Comparison::hasValue)) {
+            if (measure.isCompared() && Arrays.stream(each).allMatch(Comparison::hasValue)) {
                 values.put(measure, each);
             }
         }

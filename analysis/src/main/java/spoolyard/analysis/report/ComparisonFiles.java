@@ -1,6 +1,5 @@
 package spoolyard.analysis.report;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -62,21 +61,13 @@ public final class ComparisonFiles implements ResultsFolder.Filling {
     @Override
     public void into(Path folder) throws IOException {
         ComparisonCsv csv = new ComparisonCsv(comparison);
-        write(folder.resolve(DIFFERENCES), csv.differences());
-        write(folder.resolve(ALTERNATIVES), csv.alternatives());
-        write(folder.resolve(REPLICATIONS), csv.replications());
+        CsvTable.write(folder.resolve(DIFFERENCES), csv.differences());
+        CsvTable.write(folder.resolve(ALTERNATIVES), csv.alternatives());
+        CsvTable.write(folder.resolve(REPLICATIONS), csv.replications());
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
             Files.write(folder.resolve(picture.getKey()), picture.getValue());
         }
         Files.writeString(folder.resolve(SCHEMA), schema());
         Files.writeString(folder.resolve(ResultsFiles.SUMMARY), new ComparisonJson(comparison).text(names()));
-    }
-
-    private static void write(Path file, List<List<String>> rows) throws IOException {
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            for (List<String> row : rows) {
-                CsvTable.FORMAT.printRecord(out, row.toArray());
-            }
-        }
     }
 }

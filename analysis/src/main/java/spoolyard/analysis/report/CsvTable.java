@@ -1,6 +1,9 @@
 package spoolyard.analysis.report;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -22,6 +25,21 @@ final class CsvTable {
      */
     CsvTable(PlantClock clock) {
         this.clock = clock;
+    }
+
+    /**
+     * Writes rows of text.
+     *
+     * @param file where
+     * @param rows the header first
+     * @throws IOException if it cannot be written
+     */
+    static void write(Path file, List<List<String>> rows) throws IOException {
+        try (BufferedWriter out = Files.newBufferedWriter(file)) {
+            for (List<String> row : rows) {
+                FORMAT.printRecord(out, row.toArray());
+            }
+        }
     }
 
     /**

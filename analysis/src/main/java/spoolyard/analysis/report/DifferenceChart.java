@@ -1,6 +1,5 @@
 package spoolyard.analysis.report;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -13,7 +12,6 @@ import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
-import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.analysis.experiment.Difference;
 
@@ -102,7 +100,12 @@ public final class DifferenceChart {
         int alternatives = comparison.plants().size() - 1;
         dress(chart, alternatives);
         range(chart, measure);
-        line(chart, "zero", List.of(0.0, 0.0), List.of(0.4, alternatives + 0.6), Palette.FAINT_TEXT, 1.4f);
+        ChartLook.line(
+                chart,
+                "zero",
+                List.of(0.0, 0.0),
+                List.of(0.4, alternatives + 0.6),
+                new ChartLook.Pen(Palette.FAINT_TEXT, 1.4f));
         for (int plant = 1; plant <= alternatives; plant++) {
             add(chart, comparison.difference(plant, measure), plant);
         }
@@ -144,18 +147,10 @@ public final class DifferenceChart {
         double height = comparison.plants().size() - (double) plant;
         String letter = Comparison.letter(plant);
         Color colour = difference.verdict() == Difference.Verdict.OPEN ? Palette.STONE : Palette.PETROL;
-        line(chart, letter, List.of(difference.low(), difference.high()), List.of(height, height), colour, 4f);
-        XYSeries mean =
-                chart.addSeries(letter + " mean", List.of(difference.interval().mean()), List.of(height));
-        mean.setMarker(SeriesMarkers.DIAMOND);
-        mean.setMarkerColor(colour);
+        List<Double> ends = List.of(difference.low(), difference.high());
+        ChartLook.line(chart, letter, ends, List.of(height, height), new ChartLook.Pen(colour, 4f));
+        ChartLook.dot(chart, letter + " mean", difference.interval().mean(), height, colour)
+                .setMarker(SeriesMarkers.DIAMOND);
         chart.addAnnotation(new AnnotationText(letter, difference.interval().mean(), height + ABOVE, false));
-    }
-
-    private static void line(XYChart chart, String name, List<Double> x, List<Double> y, Color colour, float width) {
-        XYSeries series = chart.addSeries(name, x, y);
-        series.setLineColor(colour);
-        series.setLineStyle(new BasicStroke(width));
-        series.setMarker(SeriesMarkers.NONE);
     }
 }

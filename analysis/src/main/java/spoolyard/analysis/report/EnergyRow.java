@@ -2,6 +2,7 @@ package spoolyard.analysis.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spoolyard.core.account.EnergyAccount;
 import spoolyard.core.account.EnergyPart;
 import spoolyard.core.account.LineEnergy;
@@ -70,6 +71,8 @@ record EnergyRow(String station, String use, double kwh, double hours, double co
         double coldH = Ticks.toHours(result.horizonTicks()) - hotH;
         rows.add(timed(PLANT, EnergyPart.BASE_HOT.label(), account.kwh().get(EnergyPart.BASE_HOT), hotH));
         rows.add(timed(PLANT, EnergyPart.BASE_COLD.label(), account.kwh().get(EnergyPart.BASE_COLD), coldH));
+        Optional.ofNullable(account.kwh().get(EnergyPart.GRINDING))
+                .ifPresent(kwh -> rows.add(plain(PLANT, EnergyPart.GRINDING.label(), kwh)));
         rows.add(total(account, result));
         return rows;
     }

@@ -13,7 +13,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What may be where results shall go: nothing, an empty folder, or results of ours with nothing beside them. */
+/** What may be where results shall go: nothing, an empty folder, or results of ours or the journal of a study with nothing beside
+ * them. */
 final class FolderRules {
     private static final long LARGEST_SUMMARY_BYTES = 64L << 20;
     private static final String MEND = "give another folder with --out, or move that one away";
@@ -47,6 +48,9 @@ final class FolderRules {
             return;
         }
         foreign.removeAll(ownFiles(target));
+        if (StudyJournal.isOurs(target.resolve(StudyJournal.FILE))) {
+            foreign.remove(StudyJournal.FILE);
+        }
         if (!foreign.isEmpty()) {
             throw new ResultsRefusedException(
                     given,

@@ -163,6 +163,6 @@ public final class GainTable {
                 .limit(MOST_BARS)
                 .forEach(gain ->
                         bars.add(gain.relief().label(), gain.goodPerWeek().interval()));
-        return Pictures.png(bars.chart("#,##0"));
+        return Pictures.png(bars.chart());
     }
 }

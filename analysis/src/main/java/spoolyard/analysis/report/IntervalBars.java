@@ -37,10 +37,9 @@ final class IntervalBars {
     /**
      * Draws it.
      *
-     * @param decimalPattern how heights are written at the upright axis
      * @return the picture
      */
-    CategoryChart chart(String decimalPattern) {
+    CategoryChart chart() {
         CategoryChart chart = ChartLook.size(new CategoryChartBuilder())
                 .title(title)
                 .yAxisTitle(upright)
@@ -50,7 +49,6 @@ final class IntervalBars {
         ChartLook.fitBars(chart.getStyler(), names);
         chart.getStyler().setLegendVisible(false);
         chart.getStyler().setXAxisTitleVisible(false);
-        chart.getStyler().setYAxisDecimalPattern(decimalPattern);
         List<Double> means = bars.values().stream().map(Interval::mean).toList();
         List<Double> halfWidths =
                 bars.values().stream().map(bar -> bar.halfWidth().orElse(0)).toList();

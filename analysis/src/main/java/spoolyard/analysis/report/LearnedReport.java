@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import spoolyard.analysis.schedule.Experience;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.quantity.Ticks;
 
 /**
  * What a plan's times owe to simulated runs, in two sentences. Immutable.
@@ -54,8 +55,10 @@ public record LearnedReport(Experience experience, Plant plant, PlantClock clock
 
     private List<Factor> factors() {
         List<Factor> factors = new ArrayList<>();
-        experience.stretch().forEach((line, byPolymer) -> byPolymer.forEach(
-                (polymer, factor) -> factors.add(new Factor(polymer + " on " + line, factor))));
+        experience
+                .stretch()
+                .forEach((line, byPolymer) -> byPolymer.forEach(
+                        (polymer, factor) -> factors.add(new Factor(polymer + " on " + line, factor))));
         return factors.stream()
                 .filter(factor -> factor.distance() > WORTH_TELLING)
                 .sorted(Comparator.comparingDouble(Factor::distance).reversed().thenComparing(Factor::where))
@@ -73,7 +76,7 @@ public record LearnedReport(Experience experience, Plant plant, PlantClock clock
 
     private String ready(int order) {
         return plant.book().orders().get(order).id() + " "
-                + clock.minuteOfSeconds(experience.readyS().get(order));
+                + clock.minute(Ticks.ofSeconds(experience.readyS().get(order)));
     }
 
     private static String joined(List<String> all) {

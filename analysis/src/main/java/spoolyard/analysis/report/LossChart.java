@@ -37,7 +37,6 @@ final class LossChart {
         chart.getStyler().setLegendVisible(false);
         chart.getStyler().setXAxisTitleVisible(false);
         chart.getStyler().setYAxisMin(0.0);
-        chart.getStyler().setYAxisDecimalPattern("#,##0");
         ChartLook.fitBars(chart.getStyler(), names);
         List<Double> heights = List.copyOf(steps.values());
         add(chart, "below", Color.WHITE, names, below(heights));

@@ -6,9 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import spoolyard.analysis.buffer.Loss;
 import spoolyard.core.record.RunResult;
 
-/** The numbers by which plants are compared. */
+/** The numbers by which plants are judged. */
 public enum Measure {
     /** Good spools of all lines over the weeks of the run. */
     GOOD_SPOOLS_PER_WEEK(
@@ -52,6 +53,24 @@ public enum Measure {
             2,
             new Phrases("scraps % points more of its material", "scraps % points less of its material"),
             seen -> seen.plant(PlantSheet.SCRAP_PCT)),
+    /** Swaps in which an accumulator filled, per cent of all. */
+    OVERFLOW_PCT(
+            "Overflow, % of swaps",
+            2,
+            new Phrases("overflows in % points more of its swaps", "overflows in % points fewer of its swaps"),
+            seen -> seen.plant(PlantSheet.OVERFLOW)),
+    /** Filament sent to the bin for full or nearly full accumulators, kg. */
+    OVERFLOW_WASTE_KG_PER_SHIFT(
+            "Overflow waste, kg/shift",
+            2,
+            new Phrases("wastes % kg more a shift by overflows", "wastes % kg less a shift by overflows"),
+            seen -> seen.perShift(Loss::wasteKg)),
+    /** Output lost at full accumulators, minutes of the lines at their rate. */
+    OVERFLOW_LOST_MIN_PER_SHIFT(
+            "Overflow loss, min/shift",
+            1,
+            new Phrases("loses % minutes more a shift by overflows", "loses % minutes less a shift by overflows"),
+            seen -> seen.perShift(Loss::lostMin)),
     /** Per cent of the planned busy time of the lines: what the order book, not the plant, holds back. */
     NO_ORDER_PCT(
             "No order, % of time",
@@ -179,6 +198,16 @@ public enum Measure {
         }
         String words = label.replaceFirst(",.*", "");
         return Character.toLowerCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /**
+     * Whether it is among those that a comparison tells. Its intervals hold at once, so that each more widens all others;
+     * overflows are in the scrap already.
+     *
+     * @return false for the parts of the scrap
+     */
+    public boolean isCompared() {
+        return this != OVERFLOW_PCT && this != OVERFLOW_WASTE_KG_PER_SHIFT && this != OVERFLOW_LOST_MIN_PER_SHIFT;
     }
 
     /** The measures that a sentence begins with; the others follow in a second one. */

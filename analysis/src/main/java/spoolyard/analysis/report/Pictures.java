@@ -32,6 +32,9 @@ public final class Pictures {
         pictures.put("scrap-by-cause.png", png(new ScrapChart(report).chart()));
         pictures.put("losses.png", png(new LossChart(report).chart()));
         pictures.put("time-by-state.png", png(new StateChart(report).chart()));
+        if (!BottleneckTrace.of(report.firstActivity()).stations().isEmpty()) {
+            pictures.put(BottleneckChart.FILE, BottleneckChart.png(report));
+        }
         return pictures;
     }
 

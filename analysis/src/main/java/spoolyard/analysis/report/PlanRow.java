@@ -128,6 +128,7 @@ record PlanRow(PlanScale scale, OpenTime open, Viewing viewing, Graphics2D pen) 
     }
 
     private void upright(String text, Rectangle bar) {
+        pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 10));
         if (bar.width >= NARROWEST_UPRIGHT && fits(text, bar.height)) {
             Graphics2D turned = (Graphics2D) pen.create();
             turned.rotate(-Math.PI / 2, bar.x + bar.width / 2.0 + 4, bar.y + bar.height - PAD);

@@ -22,8 +22,6 @@ public final class PurgeHeatMap {
     private static final int WIDEST_CELL = 90;
     private static final int SWATCH = 18;
     private static final int LEAST_FOR_NUMBERS = 26;
-    private static final Color PALE = new Color(0xFBF6E9);
-    private static final List<Color> SCALE = List.of(PALE, Palette.STRAW, Palette.CORAL, Palette.RED, Palette.INDIGO);
 
     private final PurgeMatrix matrix;
     private final PurgeUnit unit;
@@ -119,7 +117,7 @@ public final class PurgeHeatMap {
 
     private void filled(PurgeEntry entry, int x, int y) {
         double largest = matrix.largest(unit::of);
-        Color ground = shade(largest > 0 ? unit.of(entry) / largest : 0);
+        Color ground = HeatScale.shade(largest > 0 ? unit.of(entry) / largest : 0);
         pen.setColor(ground);
         pen.fillRect(x, y, cell - 1, cell - 1);
         pen.setColor(Swatch.inkOn(ground));
@@ -137,7 +135,7 @@ public final class PurgeHeatMap {
     private void legend(int y) {
         int width = 240;
         for (int i = 0; i < width; i++) {
-            pen.setColor(shade(i / (double) width));
+            pen.setColor(HeatScale.shade(i / (double) width));
             pen.fillRect(LEFT + i, y, 1, 16);
         }
         font(Font.PLAIN, 14);
@@ -149,23 +147,6 @@ public final class PurgeHeatMap {
         pen.setStroke(new BasicStroke(2.4f));
         pen.drawRect(next, y, 16, 16);
         pen.drawString("measured; numbers in italics are extrapolated", next + 26, y + 13);
-    }
-
-    /** From pale over the steps of the scale, linear in each channel between them. */
-    static Color shade(double share) {
-        double place = Math.min(1, share) * (SCALE.size() - 1);
-        int below = Math.min(SCALE.size() - 2, (int) place);
-        double part = place - below;
-        Color low = SCALE.get(below);
-        Color high = SCALE.get(below + 1);
-        return new Color(
-                mixed(low.getRed(), high.getRed(), part),
-                mixed(low.getGreen(), high.getGreen(), part),
-                mixed(low.getBlue(), high.getBlue(), part));
-    }
-
-    private static int mixed(int low, int high, double part) {
-        return (int) Math.round(low + part * (high - low));
     }
 
     private void font(int style, int size) {

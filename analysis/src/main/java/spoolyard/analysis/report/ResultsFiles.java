@@ -56,6 +56,7 @@ public final class ResultsFiles implements ResultsFolder.Filling {
         List<String> names = new ArrayList<>();
         names.add(SCHEMA);
         Sheets.filesOf(report).forEach(sheet -> names.add(fileName(sheet)));
+        names.add(BottleneckTrace.FILE);
         names.addAll(pictures.keySet());
         return names;
     }
@@ -68,6 +69,10 @@ public final class ResultsFiles implements ResultsFolder.Filling {
                 csv.write(report.table(sheet), out);
             }
         }
+        BottleneckTrace trace = BottleneckTrace.of(report.firstActivity());
+        CsvTable.write(
+                folder.resolve(BottleneckTrace.FILE),
+                trace.table(report.setting().clock()));
         for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
             Files.write(folder.resolve(picture.getKey()), picture.getValue());
         }

@@ -5,18 +5,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spoolyard.analysis.experiment.Interval;
+import spoolyard.core.record.Activity;
 
 /** What an experiment says about a plant: every table with an interval in each cell. Immutable. */
 public final class RunReport {
     private final Provenance provenance;
     private final Setting setting;
     private final int replications;
+    private final List<Activity> firstActivity;
     private final Map<String, Estimates> tables;
 
-    private RunReport(Provenance provenance, Setting setting, int replications, Map<String, Estimates> tables) {
+    private RunReport(
+            Provenance provenance, Setting setting, List<ReplicationSummary> summaries, Map<String, Estimates> tables) {
         this.provenance = provenance;
         this.setting = setting;
-        this.replications = replications;
+        this.replications = summaries.size();
+        this.firstActivity = summaries.get(0).activity();
         this.tables = tables;
     }
 
@@ -38,7 +42,7 @@ public final class RunReport {
                     .toList();
             tables.put(sheet.name(), Estimates.of(sheet, rows, sheet.order().apply(setting), Interval.USUAL_LEVEL));
         }
-        return new RunReport(provenance, setting, summaries.size(), tables);
+        return new RunReport(provenance, setting, summaries, tables);
     }
 
     /**
@@ -66,6 +70,15 @@ public final class RunReport {
      */
     public int replications() {
         return replications;
+    }
+
+    /**
+     * Activity of the stations in the first replication.
+     *
+     * @return one a station
+     */
+    List<Activity> firstActivity() {
+        return firstActivity;
     }
 
     /**

@@ -24,6 +24,6 @@ final class ScrapChart {
         for (List<String> key : seen.isEmpty() ? causes.keys() : seen) {
             bars.add(key.get(0), causes.at(key, LineSheets.CAUSE_PCT));
         }
-        return bars.chart("0.0#");
+        return bars.chart();
     }
 }

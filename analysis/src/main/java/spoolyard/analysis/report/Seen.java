@@ -1,6 +1,9 @@
 package spoolyard.analysis.report;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import spoolyard.analysis.buffer.Loss;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.RunResult;
 
@@ -43,6 +46,19 @@ record Seen(Setting setting, PlantSheet.Whole whole) {
      */
     double perWeek(double amount) {
         return amount * WEEK_TICKS / whole.result().horizonTicks();
+    }
+
+    /**
+     * What full accumulators cost all lines.
+     *
+     * @param part which
+     * @return for each shift of the run; not a number without a shift
+     */
+    double perShift(ToDoubleFunction<Loss> part) {
+        List<Loss> losses = IntStream.range(0, whole.result().lines().size())
+                .mapToObj(line -> Loss.of(setting.plant(), line, whole.result()))
+                .toList();
+        return losses.stream().mapToDouble(part).sum() / losses.get(0).shifts();
     }
 
     /**

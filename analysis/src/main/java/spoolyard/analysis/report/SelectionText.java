@@ -12,36 +12,34 @@ public final class SelectionText {
     private static final int NAME = 54;
     private static final int COUNT = 14;
 
+    private final SelectionReport report;
     private final List<Alternative> plants;
     private final Measure measure;
     private final Zone zone;
-    private final boolean isTwoStage;
+    private final Selection selection;
 
     /**
      * Prepares to write.
      *
-     * @param plants what was selected from
-     * @param measure what the best is best in
-     * @param zone what was promised
-     * @param isTwoStage true: Rinott's procedure; false: Kim and Nelson's
+     * @param report what
      */
-    public SelectionText(List<Alternative> plants, Measure measure, Zone zone, boolean isTwoStage) {
-        this.plants = plants;
-        this.measure = measure;
-        this.zone = zone;
-        this.isTwoStage = isTwoStage;
+    public SelectionText(SelectionReport report) {
+        this.report = report;
+        this.plants = report.plants();
+        this.measure = report.measure();
+        this.zone = report.zone();
+        this.selection = report.selection();
     }
 
     /**
      * The answer.
      *
-     * @param selection with means of which larger is better
      * @param ink what the screen can show
      * @return lines without line breaks
      */
-    public List<String> lines(Selection selection, Ink ink) {
+    public List<String> lines(Ink ink) {
         List<String> lines = new ArrayList<>();
-        String answer = answer(selection);
+        String answer = answer();
         lines.add(ink.strong(answer));
         Wrapped.lines(selection.isDecided() ? promise() : noPromise(), "", TextReport.MOST_COLUMNS)
                 .forEach(line -> lines.add(ink.faint(line)));
@@ -52,14 +50,14 @@ public final class SelectionText {
         IntStream.range(0, plants.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(plant -> -selection.means().get(plant)))
-                .forEach(plant -> lines.add(row(selection, plant)));
+                .forEach(plant -> lines.add(row(plant)));
         lines.add("");
         lines.add(selection.total() + " runs in all.");
         Cautions.LINES.stream().map(ink::faint).forEach(lines::add);
         return lines;
     }
 
-    private String answer(Selection selection) {
+    private String answer() {
         String letter = Comparison.letter(selection.best());
         String best = letter + " " + plants.get(selection.best()).name();
         return Cell.clipped(
@@ -71,7 +69,8 @@ public final class SelectionText {
         return "If one plant is ahead of the others by " + Figures.cell(zone.indifference()) + " or more in "
                 + measure.inWords() + ", this is it with a probability of at least "
                 + Figures.cell(100 * zone.confidence()) + " % ("
-                + (isTwoStage ? "Rinott 1978, independent runs" : "Kim and Nelson 2001, the same luck for all")
+                + report.procedure()
+                + (report.isTwoStage() ? ", independent runs" : ", the same luck for all")
                 + "). If several are closer than that, they are as good as each other by what was asked.";
     }
 
@@ -80,9 +79,9 @@ public final class SelectionText {
                 + " --within.";
     }
 
-    private String row(Selection selection, int plant) {
+    private String row(int plant) {
         String name = Comparison.letter(plant) + "  " + plants.get(plant).name();
-        double mean = (measure.isMoreBetter() ? 1 : -1) * selection.means().get(plant);
+        double mean = report.shown(selection.means().get(plant));
         return Cell.left(name, NAME)
                 + Cell.right(Figures.shown(mean, measure.decimals()), TextReport.MOST_COLUMNS - NAME - COUNT)
                 + Cell.right(String.valueOf(selection.counts().get(plant)), COUNT);

@@ -22,6 +22,7 @@ import spoolyard.core.quantity.Ticks;
  * @param clock the plant's clock
  */
 public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solution solution, PlantClock clock) {
+    private static final int WIDTH = 98;
     private static final double S_PER_H = 3600;
     private static final double S_PER_DAY = 86_400;
 
@@ -37,19 +38,30 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
      * @return lines without line breaks
      */
     public List<String> summary(Ink ink) {
+        List<String> lines = new ArrayList<>(comparison(ink));
+        lines.addAll(Wrapped.lines(bound(), "", WIDTH));
+        lines.add("");
+        return lines;
+    }
+
+    /**
+     * The comparison alone.
+     *
+     * @param ink what the screen can show
+     * @return lines without line breaks
+     */
+    public List<String> comparison(Ink ink) {
         List<String> lines = new ArrayList<>();
         lines.add(ink.title(plan.book().plant().name() + ": sequence of "
                 + plan.book().plant().book().orders().size() + " orders on "
                 + plan.book().plant().lines().size() + " lines"));
-        lines.add(ink.faint(judged()));
+        Wrapped.lines(judged(), "", WIDTH).forEach(line -> lines.add(ink.faint(line)));
         lines.add("");
         lines.add(ink.strong(row("", "cost", "purge kg", "line h", "crew h", "changes", "late", "spool-days late")));
         lines.add(ink.strong(row(plan)));
         others.forEach(other -> lines.add(row(other)));
         lines.add("");
-        lines.add(saved());
-        lines.add(bound());
-        lines.add("");
+        lines.addAll(Wrapped.lines(saved(), "", WIDTH));
         return lines;
     }
 
@@ -145,14 +157,25 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
     public List<String> perLine(Ink ink) {
         List<String> lines = new ArrayList<>();
         for (int line = 0; line < plan.timed().lines().size(); line++) {
-            List<TimedJob> jobs = plan.timed().lines().get(line);
-            String name = plan.book().plant().lines().get(line).name();
-            lines.add(ink.strong(name + ", " + jobs.size() + (jobs.size() == 1 ? " order" : " orders")));
-            for (TimedJob job : jobs) {
-                lines.add(place(line, job));
-            }
-            lines.add("");
+            lines.addAll(line(line, ink));
         }
+        return lines;
+    }
+
+    /**
+     * What one line makes.
+     *
+     * @param line its number
+     * @param ink what the screen can show
+     * @return lines without line breaks
+     */
+    public List<String> line(int line, Ink ink) {
+        List<String> lines = new ArrayList<>();
+        List<TimedJob> jobs = plan.timed().lines().get(line);
+        String name = plan.book().plant().lines().get(line).name();
+        lines.add(ink.strong(name + ", " + jobs.size() + (jobs.size() == 1 ? " order" : " orders")));
+        jobs.forEach(job -> lines.add(place(line, job)));
+        lines.add("");
         return lines;
     }
 

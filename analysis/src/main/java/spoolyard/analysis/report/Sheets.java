@@ -19,6 +19,7 @@ final class Sheets {
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
             StockSheet.SHEET,
+            RegrindSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -46,6 +47,7 @@ final class Sheets {
             CrewSheet.SHEET,
             FinishingSheet.SHEET,
             StockSheet.SHEET,
+            RegrindSheet.SHEET,
             QualitySheets.LAB,
             QualitySheets.LOTS,
             QualitySheets.EXPOSURE,
@@ -58,8 +60,8 @@ final class Sheets {
             CostSheets.ENERGY_USES);
 
     /** Tables that become files only if the scenario asks for what is in them. */
-    private static final List<Sheet<?>> WHERE_ASKED =
-            List.of(StockSheet.SHEET, CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
+    private static final List<Sheet<?>> WHERE_ASKED = List.of(
+            StockSheet.SHEET, RegrindSheet.SHEET, CostSheets.COSTS, CostSheets.LOST_CONTRIBUTION, CostSheets.ENERGY);
 
     private Sheets() {}
 

@@ -50,8 +50,8 @@ final class ShiftChart {
         chart.getStyler()
                 .setTimezone(
                         TimeZone.getTimeZone(report.setting().clock().start().getZone()));
+        chart.getStyler().setxAxisTickLabelsFormattingFunction(null);
         chart.getStyler().setDatePattern("d MMM");
-        chart.getStyler().setYAxisDecimalPattern("0");
         chart.getStyler().setXAxisTickMarkSpacingHint(90);
         chart.getStyler().setErrorBarsColorSeriesColor(true);
         Map<String, Points> series = series();

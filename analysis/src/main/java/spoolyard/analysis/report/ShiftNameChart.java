@@ -22,6 +22,6 @@ final class ShiftNameChart {
         for (List<String> key : table.keys()) {
             bars.add(key.get(0), table.at(key, ShiftSheets.SPOOLS_PER_SHIFT));
         }
-        return bars.chart("0");
+        return bars.chart();
     }
 }

@@ -22,11 +22,13 @@ final class StockLine {
 
     Optional<String> line() {
         Estimates stocks = report.table(StockSheet.SHEET);
-        if (stocks.keys().isEmpty()) {
+        List<List<String>> awaited =
+                stocks.keys().stream().filter(StockSheet::isAwaited).toList();
+        if (awaited.isEmpty()) {
             return Optional.empty();
         }
         List<String> parts = new ArrayList<>();
-        stocks.keys().stream()
+        awaited.stream()
                 .filter(key -> outH(key) >= WORTH_SHOWING_H)
                 .sorted(Comparator.comparingDouble((List<String> key) -> -outH(key)))
                 .forEach(key -> parts.add(
@@ -34,7 +36,7 @@ final class StockLine {
         String stood = ink.strong(
                 "lines stood " + cell.text(report.plant(PlantSheet.STOOD_FOR_STORE), 1) + " h for want of material");
         String text = parts.isEmpty()
-                ? stood + "; nothing of " + stocks.keys().size() + " ran out"
+                ? stood + "; nothing of " + awaited.size() + " ran out"
                 : Fitted.joined(stood + "; out: ", ", ", parts, TextReport.MOST_COLUMNS - INDENT);
         return Optional.of(ink.strong(Cell.left("Stores", INDENT)) + text);
     }

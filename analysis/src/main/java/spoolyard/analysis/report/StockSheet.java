@@ -1,6 +1,7 @@
 package spoolyard.analysis.report;
 
 import java.util.List;
+import spoolyard.core.plant.StockItem;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.StockResult;
 
@@ -27,6 +28,11 @@ final class StockSheet {
                     Column.amount("orders_placed", StockResult::ordersPlaced)));
 
     private StockSheet() {}
+
+    /** Whether a row is of something that lines or packers wait for; nobody waits for regrind. */
+    static boolean isAwaited(List<String> key) {
+        return !key.get(0).equals(StockItem.Kind.REGRIND.label());
+    }
 
     /** Hours that lines stood for want of anything in store. */
     static double lineWaitH(RunResult result) {

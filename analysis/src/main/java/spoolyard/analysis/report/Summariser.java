@@ -22,9 +22,10 @@ public final class Summariser implements Function<RunResult, ReplicationSummary>
 
     @Override
     public ReplicationSummary apply(RunResult result) {
-        return new ReplicationSummary(Sheets.ALL.stream()
+        List<Rows> tables = Sheets.ALL.stream()
                 .map(sheet -> sheet.rows(setting, result))
                 .map(rows -> rows.withKeys(sharedKeys.computeIfAbsent(rows.keys(), keys -> keys)))
-                .toList());
+                .toList();
+        return new ReplicationSummary(tables, result.replication() == 0 ? result.activity() : List.of());
     }
 }

@@ -47,6 +47,7 @@ public final class SummaryJson {
         root.set("crew_busy_pct", crew());
         root.set("bottleneck", bottleneck());
         stocks().ifPresent(stocks -> root.set("stocks", stocks));
+        regrind().ifPresent(regrind -> root.set("regrind", regrind));
         new EconomyJson(report, JsonText::interval).addTo(root);
         ArrayNode names = root.putArray("files");
         files.forEach(names::add);
@@ -98,6 +99,14 @@ public final class SummaryJson {
         for (List<String> key : table.keys()) {
             node.withObjectProperty(key.get(0)).set(key.get(1), row(table, key));
         }
+        return node.isEmpty() ? Optional.empty() : Optional.of(node);
+    }
+
+    /** What is ground and fed again, by polymer, if the scenario says so. */
+    private Optional<ObjectNode> regrind() {
+        Estimates table = report.table(RegrindSheet.SHEET);
+        ObjectNode node = NODES.objectNode();
+        table.keys().forEach(key -> node.set(key.get(0), row(table, key)));
         return node.isEmpty() ? Optional.empty() : Optional.of(node);
     }
 

@@ -13,8 +13,6 @@ import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.Styler;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.analysis.buffer.Stint;
 import spoolyard.analysis.buffer.SwapStory;
 import spoolyard.core.quantity.Ticks;
@@ -29,7 +27,6 @@ public final class SwapChart {
     private static final int FRAME = 130;
     private static final int AXIS_MARGIN = 110;
     private static final double BEFORE_S = 30;
-    private static final double AFTER_SHARE = 0.1;
     private static final double NAME_SHARE = 0.12;
     private static final double LABEL = 0.4;
     private static final float LINE = 2.4f;
@@ -51,8 +48,7 @@ public final class SwapChart {
         this.story = report.story().orElseThrow();
         this.trace = LevelTrace.of(story.swap(), report.line());
         List<LevelTrace.Point> points = trace.points();
-        double endS = seconds(points.get(points.size() - 1).tick());
-        this.lastS = Math.max(endS * (1 + AFTER_SHARE), BEFORE_S);
+        this.lastS = Math.max(seconds(points.get(points.size() - 1).tick()), BEFORE_S);
     }
 
     private static Map<String, Color> colours() {
@@ -95,19 +91,29 @@ public final class SwapChart {
         chart.getStyler().setYAxisMin(0.0);
         double roomM = report.line().accumulator().roomM();
         chart.getStyler().setYAxisMax(roomM * 1.15);
-        chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
         List<Double> x =
                 trace.points().stream().map(point -> seconds(point.tick())).toList();
         List<Double> y = trace.points().stream().map(LevelTrace.Point::levelM).toList();
-        line(chart, "level", x, y, Palette.PETROL);
-        line(chart, "room", List.of(-BEFORE_S, lastS), List.of(roomM, roomM), Palette.RED);
+        ChartLook.line(chart, "level", x, y, new ChartLook.Pen(Palette.PETROL, LINE));
+        ChartLook.line(
+                chart, "room", List.of(-BEFORE_S, lastS), List.of(roomM, roomM), new ChartLook.Pen(Palette.RED, LINE));
         if (story.swap().begunTick() != Ticks.NEVER) {
             double begunS = seconds(story.swap().begunTick());
-            line(chart, "work begins", List.of(begunS, begunS), List.of(0.0, roomM), Palette.MUSTARD);
+            ChartLook.line(
+                    chart,
+                    "work begins",
+                    List.of(begunS, begunS),
+                    List.of(0.0, roomM),
+                    new ChartLook.Pen(Palette.MUSTARD, LINE));
         }
         if (story.swap().turnedTick() != Ticks.NEVER) {
             double turnedS = seconds(story.swap().turnedTick());
-            line(chart, "winder turns", List.of(turnedS, turnedS), List.of(0.0, roomM), Palette.INDIGO);
+            ChartLook.line(
+                    chart,
+                    "winder turns",
+                    List.of(turnedS, turnedS),
+                    List.of(0.0, roomM),
+                    new ChartLook.Pen(Palette.INDIGO, LINE));
         }
         return chart;
     }
@@ -139,10 +145,9 @@ public final class SwapChart {
                             .anyMatch(old -> old.getLabel().equals(stint.what()))
                     ? who + " " + stint.startTick()
                     : stint.what();
-            XYSeries series = chart.addSeries(name, List.of(startS, endS), List.of(height, height));
-            series.setLineColor(colour);
+            XYSeries series = ChartLook.line(
+                    chart, name, List.of(startS, endS), List.of(height, height), new ChartLook.Pen(colour, BAR));
             series.setLineStyle(new BasicStroke(BAR, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
-            series.setMarker(SeriesMarkers.NONE);
             series.setShowInLegend(name.equals(stint.what()));
             label(chart, stint, (startS + endS) / 2, height, endS - startS);
         }
@@ -167,6 +172,7 @@ public final class SwapChart {
         chart.getStyler().setYAxisLeftWidthHint(AXIS_MARGIN);
         chart.getStyler().setXAxisMin(-BEFORE_S - namesS());
         chart.getStyler().setXAxisMax(lastS);
+        chart.getStyler().setxAxisTickLabelsFormattingFunction(atS -> atS < -BEFORE_S ? " " : ChartLook.number(atS));
         chart.getStyler().setAnnotationTextFontColor(Palette.TEXT);
         chart.getStyler().setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
         return chart;
@@ -183,12 +189,5 @@ public final class SwapChart {
 
     private long tick(double seconds) {
         return story.swap().fullTick() + Math.round(seconds * Ticks.PER_SECOND);
-    }
-
-    private static void line(XYChart chart, String name, List<Double> x, List<Double> y, Color colour) {
-        XYSeries series = chart.addSeries(name, x, y);
-        series.setLineColor(colour);
-        series.setLineStyle(new BasicStroke(LINE));
-        series.setMarker(SeriesMarkers.NONE);
     }
 }

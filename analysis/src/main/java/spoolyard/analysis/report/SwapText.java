@@ -18,6 +18,7 @@ public final class SwapText {
     private static final int HEAD = 13;
     private static final int MOMENT = 11;
     private static final int NAME = 18;
+    private static final int MOST_STINTS = 6;
     private static final List<Double> SHARES = List.of(0.5, 0.9, 0.99, 0.999);
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm:ss", Locale.ROOT);
 
@@ -46,11 +47,13 @@ public final class SwapText {
                 + report.line().name() + " in " + report.replications() + " replications");
         lines.add("");
         double overflows = sum(report.counts());
-        lines.add(headed(
-                "Overflow",
+        lines.addAll(wrapped(
+                Cell.left("Overflow", HEAD),
                 ink.strong(Figures.shown(100 * overflows / report.swaps().size(), 2) + " %") + " of "
                         + Figures.shown(report.swaps().size(), 0) + " swaps" + shares(report.counts())));
-        lines.add(headed("Lost", ink.strong(Figures.shown(sum(report.lostM()), 0) + " m") + shares(report.lostM())));
+        lines.addAll(wrapped(
+                Cell.left("Lost", HEAD),
+                ink.strong(Figures.shown(sum(report.lostM()), 0) + " m") + shares(report.lostM())));
         lines.addAll(waits());
         report.story().ifPresent(story -> lines.addAll(story(story)));
         return lines;
@@ -160,10 +163,25 @@ public final class SwapText {
             lines.add("  nobody was at the plant");
         }
         for (String who : present) {
-            String did = story.of(who, from, to).stream()
-                    .map(stint -> stint.text() + " (" + until(story, stint, to) + ")")
-                    .collect(Collectors.joining(", "));
-            lines.add("  " + Cell.left(who, NAME) + did);
+            lines.addAll(wrapped("  " + Cell.left(who, NAME), did(story, who, from, to)));
+        }
+        return lines;
+    }
+
+    /** What a person did, of many things the last. */
+    private static String did(SwapStory story, String who, long from, long to) {
+        List<Stint> all = story.of(who, from, to);
+        int before = all.size() <= MOST_STINTS ? 0 : all.size() - MOST_STINTS + 1;
+        return all.stream()
+                .skip(before)
+                .map(stint -> stint.text() + " (" + until(story, stint, to) + ")")
+                .collect(Collectors.joining(", ", before == 0 ? "" : before + " other things, then ", ""));
+    }
+
+    private static List<String> wrapped(String head, String text) {
+        List<String> lines = new ArrayList<>();
+        for (String line : Wrapped.lines(text, "", TextReport.MOST_COLUMNS - head.length())) {
+            lines.add((lines.isEmpty() ? head : " ".repeat(head.length())) + line);
         }
         return lines;
     }

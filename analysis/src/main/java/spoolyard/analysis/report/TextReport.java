@@ -66,6 +66,7 @@ public final class TextReport {
         lines.addAll(overflows());
         quality().ifPresent(lines::add);
         new StockLine(report, ink).line().ifPresent(lines::add);
+        new RegrindLine(report, ink).line().ifPresent(lines::add);
         lines.add(bottleneck());
         lines.addAll(new EconomyLines(report, ink).lines());
         lines.add("");

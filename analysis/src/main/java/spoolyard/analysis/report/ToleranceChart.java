@@ -45,7 +45,7 @@ public final class ToleranceChart {
         chart.getStyler().setYAxisLogarithmic(true);
         chart.getStyler().setYAxisMin(LEAST_PCT);
         chart.getStyler().setYAxisMax(MOST_PCT);
-        chart.getStyler().setXAxisDecimalPattern("0.000");
+        chart.getStyler().setxAxisTickLabelsFormattingFunction(mm -> Figures.shown(mm, 3));
         Map<List<Double>, List<ToleranceReport>> curves = new LinkedHashMap<>();
         reports.forEach(report -> curves.computeIfAbsent(lostPct(report), lost -> new ArrayList<>())
                 .add(report));

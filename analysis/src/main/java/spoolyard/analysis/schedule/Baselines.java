@@ -1,14 +1,11 @@
 package spoolyard.analysis.schedule;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spoolyard.analysis.sequence.Plan;
 import spoolyard.analysis.sequence.TimedPlan;
 import spoolyard.core.plant.DispatchRule;
-import spoolyard.core.plant.OrderBook;
 import spoolyard.core.policy.DueDateFirst;
 import spoolyard.core.policy.LeastPurgeNext;
 import spoolyard.core.policy.LightestNext;
@@ -51,25 +48,8 @@ public final class Baselines {
     }
 
     private static Optional<Plan> given(PlantBook book) {
-        OrderBook orders = book.plant().book();
         boolean isFrozen =
                 book.problem().lines().stream().anyMatch(line -> !line.frozen().isEmpty());
-        int placed =
-                orders.givenSequence().values().stream().mapToInt(List::size).sum();
-        if (orders.rule() != DispatchRule.GIVEN_SEQUENCE
-                || placed != orders.orders().size()
-                || isFrozen) {
-            return Optional.empty();
-        }
-        Map<String, Integer> numbers = new HashMap<>();
-        for (int i = 0; i < orders.orders().size(); i++) {
-            numbers.put(orders.orders().get(i).id(), i);
-        }
-        List<List<Integer>> lines = book.plant().lines().stream()
-                .map(line -> orders.givenSequence().getOrDefault(line.name(), List.of()).stream()
-                        .map(numbers::get)
-                        .toList())
-                .toList();
-        return Optional.of(new Plan(lines));
+        return isFrozen ? Optional.empty() : GivenPlan.of(book);
     }
 }

@@ -79,7 +79,7 @@ final class MaterialReady {
         return switch (item.kind()) {
             case RESIN -> item.name().equals(product.polymer().code()) ? fedKg * (1 - share) : 0;
             case CONCENTRATE -> item.name().equals(product.colour().code()) ? fedKg * share : 0;
-            case SPOOLS, CARTONS -> 0;
+            default -> 0;
         };
     }
 }

@@ -22,8 +22,10 @@ import spoolyard.core.plant.Product;
  * @param weights what its plans are judged by
  * @param products the products of the orders and of the lines now, each melt once
  * @param problem the problem; its jobs and lines in the order of the plant's
+ * @param experience what its times owe to simulated runs
  */
-public record PlantBook(Plant plant, Weights weights, List<Product> products, SequencingProblem problem) {
+public record PlantBook(
+        Plant plant, Weights weights, List<Product> products, SequencingProblem problem, Experience experience) {
     /** Copies the list. */
     public PlantBook {
         products = List.copyOf(products);
@@ -49,11 +51,23 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
      * @return another book, frozen orders as here
      */
     public PlantBook with(Experience experience) {
-        Map<String, List<String>> frozen = problem.lines().stream()
-                .collect(Collectors.toMap(SequencedLine::name, line -> line.frozen().stream()
-                        .map(job -> problem.jobs().get(job).id())
-                        .toList()));
-        return of(plant, weights, frozen, experience);
+        return of(plant, weights, frozen(), experience);
+    }
+
+    /**
+     * The same book judged by other weights.
+     *
+     * @param weights what its plans are judged by
+     * @return another book, frozen orders and experience as here
+     */
+    public PlantBook with(Weights weights) {
+        return of(plant, weights, frozen(), experience);
+    }
+
+    private Map<String, List<String>> frozen() {
+        return problem.lines().stream().collect(Collectors.toMap(SequencedLine::name, line -> line.frozen().stream()
+                .map(job -> problem.jobs().get(job).id())
+                .toList()));
     }
 
     private static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen, Experience experience) {
@@ -76,7 +90,7 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
             lines.add(new SequencedLine(
                     each.name(), times.get(line).hours(), changeovers(arithmetic, each, products), first));
         }
-        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0));
+        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0), experience);
     }
 
     private static List<Product> products(Plant plant) {

@@ -87,8 +87,14 @@ public record Weights(
                         .orElse(CREW_PER_H);
     }
 
-    /** Money of each second that an order is late. */
-    double latePerS(int spools, double weight) {
+    /**
+     * Money of each second that an order is late.
+     *
+     * @param spools spools of the order
+     * @param weight weight of the order
+     * @return money a second
+     */
+    public double latePerS(int spools, double weight) {
         return latePerSpoolDay * spools * weight / 86_400 * (first == First.LATE ? ABOVE_ALL : 1);
     }
 }

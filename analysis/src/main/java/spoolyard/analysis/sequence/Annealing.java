@@ -2,6 +2,7 @@ package spoolyard.analysis.sequence;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /**
@@ -23,10 +24,17 @@ final class Annealing {
     private final Moves moves;
     private final Rebuilding rebuilding;
     private final int[] movable;
+    private final Consumer<Schedule> passed;
     private Plan best;
     private double bestCost;
 
     Annealing(SequencingProblem problem, long seed) {
+        this(problem, seed, schedule -> {});
+    }
+
+    /** One that shows every plan it passes. */
+    Annealing(SequencingProblem problem, long seed, Consumer<Schedule> passed) {
+        this.passed = passed;
         schedule = new Schedule(problem);
         Neighbours neighbours = new Neighbours(problem, schedule.kernels);
         random = new SplittableRandom(seed);
@@ -62,11 +70,15 @@ final class Annealing {
             if (iteration++ % 256 == 0) {
                 temperature = hottest * Math.pow(COOLED, budget.progress());
             }
-            double limit = schedule.cost - temperature * Math.log(1 - random.nextDouble());
+            double before = schedule.cost;
+            double limit = before - temperature * Math.log(1 - random.nextDouble());
             if (iteration % REBUILD_EVERY == 0) {
                 rebuild(limit);
             } else {
                 moves.attempt(limit);
+            }
+            if (schedule.cost != before) {
+                passed.accept(schedule);
             }
             remember(watch);
         }
@@ -99,7 +111,9 @@ final class Annealing {
     /** After a short descent: how much dearer the plan becomes by a change that makes it dearer, at a low quantile. */
     private double typicalRise(Budget budget) {
         for (int i = 0; i < DESCENT && budget.goesOn(); i++) {
-            moves.attempt(schedule.cost);
+            if (moves.attempt(schedule.cost) < Double.POSITIVE_INFINITY) {
+                passed.accept(schedule);
+            }
         }
         double[] rises = new double[SAMPLES];
         int count = 0;
@@ -109,6 +123,7 @@ final class Annealing {
             double after = moves.attempt(Double.MAX_VALUE);
             if (after < Double.POSITIVE_INFINITY && after > before) {
                 rises[count++] = after - before;
+                passed.accept(schedule);
             }
             if (i % 20 == 0) {
                 schedule.set(settled);

@@ -107,6 +107,17 @@ final class Schedule {
         }
     }
 
+    /** What all changeovers cost, the way in and the way out included. */
+    double changeovers() {
+        double sum = 0;
+        for (int line = 0; line < kernels.length; line++) {
+            LineKernel kernel = kernels[line];
+            int first = length[line] == 0 ? kernel.atEnd : kernel.product[sequence[line][0]];
+            sum += kernel.cost[kernel.atStart * kernel.states + first] + changeoversAfter[line][1];
+        }
+        return sum;
+    }
+
     void sum() {
         double total = 0;
         double lastS = 0;

@@ -147,7 +147,7 @@ public final class Sequencer {
         }
     }
 
-    private static Thread worker(Runnable work) {
+    static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "sequencing");
         thread.setDaemon(true);
         return thread;

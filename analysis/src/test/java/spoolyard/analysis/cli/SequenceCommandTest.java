@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.ScenarioReader;
+import spoolyard.scenarios.fault.ScenarioException;
 
 final class SequenceCommandTest {
     private static final String ORRENVALE =
@@ -26,7 +30,7 @@ final class SequenceCommandTest {
                 .isLessThan(cost(called, "lightest next"))
                 .isLessThan(cost(called, "least purge next"));
         assertThat(called.out())
-                .containsPattern("No plan can cost less than [\\d ]+: this one is at most [\\d ]+ % above");
+                .containsPattern("No plan can cost less than [\\d ]+: this one is at most [\\d ]+ %\\s+above");
     }
 
     private static Called sequence(String... options) {
@@ -58,7 +62,13 @@ final class SequenceCommandTest {
         Called called = sequence("--replications=2", "--out", folder.toString());
 
         assertThat(called.out()).contains("Simulated, 2 replications on the same random numbers", "Orders at risk");
+        assertThat(called.out()).contains("light to dark", "interval of Clopper and Pearson 1934");
         assertThat(Files.readAllLines(folder.resolve("plan.csv"))).hasSize(121);
+        assertThat(Files.readAllLines(folder.resolve("orders_at_risk.csv")))
+                .hasSize(121)
+                .first()
+                .asString()
+                .startsWith("order_id,due_local,replications,late_share,late_share_low,late_share_high");
         Called run = Called.with(
                 "run",
                 folder.resolve("plan.yaml").toString(),
@@ -67,6 +77,52 @@ final class SequenceCommandTest {
                 "--out",
                 folder.resolve("run").toString());
         assertThat(run.code()).as(run.err()).isZero();
+    }
+
+    @Test
+    void ranksClearlyDifferentPlansBySimulationTheSameEveryTime() {
+        String out = sequence("--robust=2", "--replications=2").out();
+
+        assertThat(out).contains("Robust: 2 clearly different plans found, 2 replications each", "by Bonferroni");
+        assertThat(out.lines().takeWhile(line -> !line.isEmpty())).allMatch(line -> line.length() <= 100);
+        assertThat(sequence("--robust=2", "--replications=2").out()).isEqualTo(out);
+    }
+
+    @Test
+    void refusesToRankOnePlanOrWithoutReplications() {
+        assertThat(sequence("--robust=1").err()).startsWith("--robust = 1. Must be a whole number from 2 to 26.");
+        assertThat(sequence("--robust=3", "--replications=1").err()).startsWith("--replications = 1. Must be a whole");
+    }
+
+    @Test
+    void thePlanRunsTheSameFromItsTableAndFromLists() throws IOException, ScenarioException {
+        sequence("--replications=0", "--out", folder.toString());
+        Scenario plan = ScenarioReader.read(folder.resolve("plan.yaml"), List.of());
+        StringBuilder lists = new StringBuilder("base: plan.yaml\norders:\n  sequence:\n");
+        plan.plant().book().givenSequence().forEach((line, ids) -> lists.append("    " + line + ": " + ids + "\n"));
+        Files.writeString(folder.resolve("lists.yaml"), lists);
+
+        assertThat(plan.plant().book().givenSequence().values().stream().flatMap(List::stream))
+                .hasSize(120);
+        assertThat(plan.warnings()).noneMatch(each -> each.text().contains("plan.csv"));
+        assertThat(ordersAsRun("plan.yaml")).isEqualTo(ordersAsRun("lists.yaml"));
+    }
+
+    private String ordersAsRun(String scenario) throws IOException {
+        Path out = folder.resolve(scenario + "-run");
+        Called.with("run", folder.resolve(scenario).toString(), "--replications=1", "--no-charts", "--out=" + out);
+        return Files.readString(out.resolve("orders.csv")) + Files.readString(out.resolve("changeovers.csv"));
+    }
+
+    @Test
+    void doesNotWriteOverItsOwnScenario() {
+        sequence("--replications=0", "--out", folder.toString());
+
+        Called again = Called.with(
+                "sequence", folder.resolve("plan.yaml").toString(), "--iterations=1000", "--out", folder.toString());
+
+        assertThat(again.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(again.err()).contains("Must not be the folder of ", "plan.yaml, which the scenario is read from.");
     }
 
     @Test

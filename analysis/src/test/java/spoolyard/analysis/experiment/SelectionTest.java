@@ -90,8 +90,45 @@ final class SelectionTest {
 
         Selection selection = new KimNelson(ZONE).select(farApart, NO_LIMIT);
 
-        assertThat(selection).isEqualTo(new Selection(0, selection.means(), List.of(10, 10, 10), true));
+        assertThat(selection.best()).isZero();
+        assertThat(selection.isDecided()).isTrue();
+        assertThat(selection.counts()).containsExactly(10, 10, 10);
         assertThat(selection.total()).isEqualTo(30);
+    }
+
+    /**
+     * By hand, from the paper's formula: two systems whose difference is 1 and 0 by turns have S^2 = 10/36 over ten
+     * observations; h^2 = 18 eta. After ten the second, 0.5 behind, is dropped below the first's mean less
+     * max(0, 0.5 / 20 (h^2 S^2 / 0.25 - 10)).
+     */
+    @Test
+    void tellsTheMeanBelowWhichASystemIsDropped() {
+        Observations close = new Listed(List.of(i -> 3.0 + i % 2, i -> 3.0));
+        double eta = (Math.pow(0.1, -2.0 / 9) - 1) / 2;
+        double slack = Math.max(0, 0.5 / 20 * (18 * eta * (10.0 / 36) / 0.25 - 10));
+
+        Selection selection = new KimNelson(ZONE).select(close, NO_LIMIT);
+
+        Standing first = selection.course().get(1);
+        assertThat(first.count()).isEqualTo(10);
+        assertThat(first.system()).isEqualTo(1);
+        assertThat(first.mean()).isEqualTo(3.0);
+        assertThat(first.dropsBelow()).isCloseTo(3.5 - slack, within(1e-12));
+        assertThat(selection.course().stream().filter(Standing::isDropped)).hasSize(1);
+    }
+
+    @Test
+    void tellsOfEachSystemAsLongAsItIsIn() {
+        Selection selection = new KimNelson(ZONE).select(new Slipped(1, 4, 0, false), NO_LIMIT);
+
+        for (int system = 0; system < 4; system++) {
+            int own = system;
+            assertThat(selection.course().stream()
+                            .filter(standing -> standing.system() == own)
+                            .mapToInt(Standing::count)
+                            .max())
+                    .hasValue(selection.counts().get(system));
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
+import spoolyard.core.record.Turn;
 
 /** The method itself is held to a worked example in {@code spoolyard.core.activity}. */
 final class BottleneckSheetTest {
@@ -31,14 +32,16 @@ final class BottleneckSheetTest {
 
     @Test
     void leavesOutWhatWasNeverActive() {
-        assertThat(column(BottleneckSheet.MEAN_ACTIVE, new Activity(Activity.Kind.CREW, "lead", 0, 0, 0, 0, 0)))
+        assertThat(column(BottleneckSheet.MEAN_ACTIVE, new Activity(Activity.Kind.CREW, "lead", 0, 0, 0, List.of())))
                 .isNaN();
     }
 
     /** By hand: 168 h of run, 42 h alone and 21 h shifting are 25 % and 12.5 %; 63 h in 9 periods are 7 h each. */
     @Test
     void givesShareOfTheRunAndMeanPeriod() {
-        Activity line = new Activity(Activity.Kind.LINE, "L1", 63 * 3600, 9, 20 * 3600, 42 * 3600, 21 * 3600);
+        long h = Ticks.PER_HOUR;
+        List<Turn> turns = List.of(new Turn(0, 0, 30 * h, 40 * h), new Turn(50 * h, 61 * h, 73 * h, 73 * h));
+        Activity line = new Activity(Activity.Kind.LINE, "L1", 63 * 3600, 9, 20 * 3600, turns);
 
         assertThat(column(BottleneckSheet.SOLE, line)).isEqualTo(25);
         assertThat(column(BottleneckSheet.SHIFTING, line)).isEqualTo(12.5);
@@ -50,9 +53,9 @@ final class BottleneckSheetTest {
     /** By hand: of 24 h, 2 h without material and 1 h without an order are 12.5 % starved; waiting for crew is not. */
     @Test
     void showsHowLongALineWasStarved() {
-        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.LINE, "L1", 1, 1, 1, 0, 0)))
+        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.LINE, "L1", 1, 1, 1, List.of())))
                 .isCloseTo(12.5, within(1e-9));
-        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.DRYER, "L1", 1, 1, 1, 0, 0)))
+        assertThat(column(BottleneckSheet.STARVED, new Activity(Activity.Kind.DRYER, "L1", 1, 1, 1, List.of())))
                 .isNaN();
     }
 
@@ -82,6 +85,7 @@ final class BottleneckSheetTest {
                 List.of(),
                 plain.flow(),
                 QualityResult.NONE,
+                List.of(),
                 List.of(),
                 List.of(activity));
         return column.value()

@@ -34,6 +34,7 @@ final class EconomyReportTest {
                 55,
                 20,
                 0.55,
+                0,
                 plant.lines().stream()
                         .map(line -> new EnergyUse.LineEnergy(18, 4))
                         .toList());

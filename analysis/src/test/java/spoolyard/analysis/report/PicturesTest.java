@@ -28,7 +28,12 @@ final class PicturesTest {
         Map<String, byte[]> pictures = Pictures.of(SampleReports.of(SamplePlant.ofHours(lines, hours), replications));
 
         assertThat(pictures)
-                .containsOnlyKeys("spools-per-shift.png", "scrap-by-cause.png", "losses.png", "time-by-state.png");
+                .containsOnlyKeys(
+                        "spools-per-shift.png",
+                        "scrap-by-cause.png",
+                        "losses.png",
+                        "time-by-state.png",
+                        "bottleneck-over-time.png");
         for (byte[] png : pictures.values()) {
             BufferedImage image = image(png);
             assertThat(image.getWidth()).isEqualTo(ChartLook.WIDTH);
@@ -41,7 +46,7 @@ final class PicturesTest {
     void leavesOutSpoolsPerShiftWhereThereIsNoFullShift() {
         Map<String, byte[]> pictures = Pictures.of(SampleReports.of(SamplePlant.ofHours(2, 5), 2));
 
-        assertThat(pictures).containsOnlyKeys("scrap-by-cause.png", "losses.png", "time-by-state.png");
+        assertThat(pictures).doesNotContainKey("spools-per-shift.png").hasSize(4);
     }
 
     /** The bar of the only line, read off the picture: running time against all the colours above it. */

@@ -22,6 +22,7 @@ import spoolyard.core.record.RunResult;
 import spoolyard.core.record.ScrapCause;
 import spoolyard.core.record.ServerState;
 import spoolyard.core.record.StationResult;
+import spoolyard.core.record.Turn;
 
 /**
  * Results that a run of a {@link SamplePlant} might give: they balance in mass, time and spools, but nothing was
@@ -68,6 +69,7 @@ public final class PlausibleRuns implements Replicator {
                 List.of(),
                 new RunResult.FlowResult(made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90),
                 QualityResult.NONE,
+                List.of(),
                 List.of(),
                 activity(random));
     }
@@ -137,9 +139,10 @@ public final class PlausibleRuns implements Replicator {
     }
 
     private static Activity activity(Activity.Kind kind, String name, double horizonS, SplittableRandom random) {
-        double soleS = horizonS * 0.02 * random.nextDouble();
+        long sole = Ticks.ofSeconds(horizonS * 0.02 * random.nextDouble());
         long periods = 40 + random.nextInt(9);
-        return new Activity(kind, name, horizonS * 0.6, periods, horizonS * 0.02, soleS, soleS / 2);
+        List<Turn> turns = List.of(new Turn(0, 0, sole, sole + sole / 2));
+        return new Activity(kind, name, horizonS * 0.6, periods, horizonS * 0.02, turns);
     }
 
     private static Map<OverflowCause, Long> overflows(long swaps) {

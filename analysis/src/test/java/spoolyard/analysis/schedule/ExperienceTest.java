@@ -60,8 +60,7 @@ final class ExperienceTest {
         assertThat(experience.stretch("L2", "PLA")).isEqualTo(1.5, within(1e-6));
         assertThat(experience.stretch("L1", "PLA")).isEqualTo(1);
         double plainS = book.problem().jobs().get(0).runS().get(L2);
-        assertThat(book.with(experience).problem().jobs().get(0).runS().get(L2))
-                .isEqualTo(1.5 * plainS, within(1e-3));
+        assertThat(book.with(experience).problem().jobs().get(0).runS().get(L2)).isEqualTo(1.5 * plainS, within(1e-3));
     }
 
     @Test
@@ -70,8 +69,8 @@ final class ExperienceTest {
         List<Lesson.Made> asReckoned = halfAsLongAgain(book);
         Lesson.Made madeUp = new Lesson.Made(3, "L2", 3600, 6 * 24 * 3600.0);
 
-        Experience experience = Experience.of(
-                book, List.of(lesson(List.of(asReckoned.get(0), asReckoned.get(1), madeUp))));
+        Experience experience =
+                Experience.of(book, List.of(lesson(List.of(asReckoned.get(0), asReckoned.get(1), madeUp))));
 
         assertThat(experience.stretch("L2", "PLA")).isEqualTo(1.5, within(1e-6));
     }
@@ -81,7 +80,8 @@ final class ExperienceTest {
         PlantBook book = book(twoLines("/materials={resin: {PLA: {opening: 600 kg}}}"));
         Lesson shortOfResin = new Lesson(halfAsLongAgain(book), Set.of("resin PLA"), 1, Map.of());
 
-        assertThat(Experience.of(book, List.of(shortOfResin)).stretch("L2", "PLA")).isEqualTo(1);
+        assertThat(Experience.of(book, List.of(shortOfResin)).stretch("L2", "PLA"))
+                .isEqualTo(1);
     }
 
     /**

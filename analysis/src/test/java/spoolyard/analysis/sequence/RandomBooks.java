@@ -6,7 +6,7 @@ import java.util.Random;
 import java.util.function.Consumer;
 
 /** Small random problems and the cheapest plan of each by trying all of them. */
-final class RandomBooks {
+public final class RandomBooks {
     private RandomBooks() {}
 
     /** Up to 5 orders on up to 3 lines, with shifts, releases, due dates, gaps in eligibility and a frozen order. */
@@ -69,6 +69,15 @@ final class RandomBooks {
 
     static double leastByTryingAll(SequencingProblem problem) {
         double[] least = {Double.POSITIVE_INFINITY};
+        forEachPlan(
+                problem,
+                plan -> least[0] =
+                        Math.min(least[0], TimedPlan.of(problem, plan).cost()));
+        return least[0];
+    }
+
+    /** Every plan of a problem, once. */
+    public static void forEachPlan(SequencingProblem problem, Consumer<Plan> judge) {
         List<List<Integer>> lines = new ArrayList<>();
         List<Integer> open = new ArrayList<>();
         for (int job = 0; job < problem.jobs().size(); job++) {
@@ -78,14 +87,7 @@ final class RandomBooks {
             lines.add(new ArrayList<>(line.frozen()));
             open.removeAll(line.frozen());
         }
-        tryAll(
-                problem,
-                lines,
-                0,
-                open,
-                plan -> least[0] =
-                        Math.min(least[0], TimedPlan.of(problem, plan).cost()));
-        return least[0];
+        tryAll(problem, lines, 0, open, judge);
     }
 
     private static void tryAll(

@@ -83,6 +83,7 @@ final class StockCheck {
                     case CONCENTRATE -> "concentrate";
                     case SPOOLS -> "spools";
                     case CARTONS -> "cartons";
+                    case REGRIND -> "regrind";
                 };
         return new Warning(kind, origins.of("materials", part, item.name()), String.format(Locale.ROOT, text, values));
     }
@@ -102,6 +103,7 @@ final class StockCheck {
             case RESIN -> product.polymer().code().equals(item.name()) ? kg * (1 - share) : 0;
             case CONCENTRATE -> product.colour().code().equals(item.name()) ? kg * share : 0;
             case SPOOLS -> isFor(item, product) ? order.spools() : 0;
+            case REGRIND -> 0;
             case CARTONS ->
                 isFor(item, product)
                         ? Math.ceil(order.spools() / (double) plant.finishing().cartonOf(product.spoolKg()))

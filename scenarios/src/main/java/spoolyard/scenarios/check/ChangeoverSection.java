@@ -25,6 +25,7 @@ final class ChangeoverSection {
     private final CrewNeedKind crew;
     private final PurgeFormulaKind formula;
     private final PurgeEstimateKind estimate;
+    private final ThroughColours through;
     private final List<MeasuredPurge> measured;
 
     /**
@@ -39,6 +40,7 @@ final class ChangeoverSection {
         this.crew = new CrewNeedKind(names.roles());
         this.formula = new PurgeFormulaKind(products);
         this.estimate = new PurgeEstimateKind(products);
+        this.through = new ThroughColours(products);
         this.measured = log.stream().map(LoggedPurge::purge).toList();
     }
 
@@ -58,7 +60,8 @@ final class ChangeoverSection {
                 r.optional("temperature_move", MOVE, 0.0),
                 r.optional("compound_hold_ups", Amounts.HOLD_UPS, 0.0),
                 r.optional("rethread_after_polymer", Words.yesOrNo(), true),
-                r.optional("approval", new MappingKind<>("approval", this::approval), Approval.NONE));
+                r.optional("approval", new MappingKind<>("approval", this::approval), Approval.NONE),
+                through.read(r));
         return new Read(rules, estimated.map(PurgeEstimateKind.Read::said));
     }
 

@@ -60,7 +60,11 @@ final class EconomySection {
                 .map(name -> own.getOrDefault(name, usual))
                 .toList();
         EnergyUse use = new EnergyUse(
-                r.required("base_hot", POWER), r.required("base_cold", POWER), r.required("per_kg", PER_KG), lines);
+                r.required("base_hot", POWER),
+                r.required("base_cold", POWER),
+                r.required("per_kg", PER_KG),
+                r.optional("per_kg_ground", PER_KG, 0.0),
+                lines);
         Optional<Double> price = r.optional("price_per_kwh", PRICE);
         return new Energy(use, price.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }

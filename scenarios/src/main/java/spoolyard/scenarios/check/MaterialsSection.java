@@ -60,7 +60,9 @@ final class MaterialsSection {
         stocks.addAll(r.optional("spools", new SizedStocksKind(new StockKind(StockAmount.SPOOLS)), List.of()));
         stocks.addAll(r.optional("cartons", new SizedStocksKind(new StockKind(StockAmount.CARTONS)), List.of()));
         return new Materials(
-                stocks, r.optional("when_short", Words.oneOf(WHEN_SHORT), Materials.WhenShort.ANOTHER_ORDER));
+                stocks,
+                r.optional("when_short", Words.oneOf(WHEN_SHORT), Materials.WhenShort.ANOTHER_ORDER),
+                r.optional("regrind", new RegrindKind(names, products).kind()));
     }
 
     private static void named(Map<String, StockItem> byName, List<StockItem> stocks) {

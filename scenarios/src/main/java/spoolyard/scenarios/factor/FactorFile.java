@@ -76,9 +76,7 @@ public final class FactorFile {
         String pointer = r.required("pointer", Words.text());
         String low = r.required("low", Words.text());
         String high = r.required("high", Words.text());
-        boolean leadsSomewhere =
-                Pointer.parse(pointer).filter(parsed -> !parsed.isRoot()).isPresent();
-        if (!leadsSomewhere || pointer.contains("=")) {
+        if (!Pointer.isOfValue(pointer)) {
             r.raw("pointer")
                     .ifPresent(node -> reading.fault(
                             FaultKind.BAD_POINTER,

@@ -1,2 +1,5 @@
-/** Values of a scenario that may be low or high, read from a file; imports {@code read}, {@code field} and {@code fault}. */
+/**
+ * Values of a scenario that a study varies, read from a file or the command line; imports {@code read}, {@code field},
+ * {@code format} and {@code fault}.
+ */
 package spoolyard.scenarios.factor;

@@ -32,6 +32,8 @@ public record Warning(Kind kind, Origin origin, String message) {
         STOCK_TOO_SMALL,
         /** More is ordered too late to come in time. */
         REORDER_TOO_LATE,
+        /** Regrind where it is not used, or more of it than usual. */
+        REGRIND_UNUSUAL,
         /** A lab or an exposure clock that cannot do what it is there for. */
         QUALITY_IN_VAIN,
         /** A rack that fills while finishing is closed. */

@@ -36,6 +36,17 @@ public record Pointer(List<String> tokens) {
     }
 
     /**
+     * Whether a text is the pointer of a value that can be set.
+     *
+     * @param text any text
+     * @return false for the whole document, and for a key with an equals sign, which a setting could not tell from its own
+     */
+    public static boolean isOfValue(String text) {
+        return !text.contains("=")
+                && parse(text).filter(parsed -> !parsed.isRoot()).isPresent();
+    }
+
+    /**
      * Whether a setting is about a value or what is in it.
      *
      * @param set pointer, equals sign and value

@@ -10,12 +10,13 @@ import java.util.Optional;
 import spoolyard.core.plant.Prices;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineUse.MaterialUse;
+import spoolyard.core.record.RegrindResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.ScrapCause;
 
 /**
  * What one replication cost. Immutable. Material is booked when it is fed, so that what is on the lines at the end is paid
- * for and not sold.
+ * for and not sold; regrind costs nothing but the credit that its scrap no longer brings, and is fed in place of resin.
  *
  * @param items each with its part, in the order of {@link CostPart}; they sum to the total
  * @param goodSpools good spools off the lines
@@ -82,6 +83,11 @@ public record CostAccount(List<CostItem> items, long goodSpools) {
                 }
             }
         }
+        run.regrind()
+                .forEach(each -> resin.merge(
+                        each.polymer(),
+                        -prices.polymerPerKg().getOrDefault(each.polymer(), 0.0) * each.takenKg(),
+                        Double::sum));
         resin.forEach((polymer, amount) -> items.add(new CostItem(CostPart.RESIN, polymer, amount)));
         concentrate.forEach((colour, amount) -> items.add(new CostItem(CostPart.CONCENTRATE, colour, amount)));
         items.add(new CostItem(CostPart.COMPOUND, "", prices.compoundPerKg() * compoundKg));
@@ -94,14 +100,16 @@ public record CostAccount(List<CostItem> items, long goodSpools) {
                 new CostItem(CostPart.LABOUR, role, prices.labourPerH().getOrDefault(role, 0.0) * h)));
     }
 
-    /** Only a change of polymer makes scrap of more than one. */
+    /** Only a change of polymer makes scrap of more than one; what is ground is not sold. */
     private static void credits(Prices.Credit credit, RunResult run, List<CostItem> items) {
         double allKg =
                 run.lines().stream().mapToDouble(LineResult::totalScrapKg).sum();
+        double groundKg =
+                run.regrind().stream().mapToDouble(RegrindResult::groundKg).sum();
         double mixedKg = run.lines().stream()
                 .mapToDouble(line -> line.scrapKg().get(ScrapCause.POLYMER_PURGE))
                 .sum();
-        items.add(new CostItem(CostPart.CREDIT, CLEAN, -credit.cleanPerKg() * (allKg - mixedKg)));
+        items.add(new CostItem(CostPart.CREDIT, CLEAN, -credit.cleanPerKg() * (allKg - mixedKg - groundKg)));
         items.add(new CostItem(CostPart.CREDIT, MIXED, -credit.mixedPerKg() * mixedKg));
         double bGradeKg = run.lines().stream()
                 .mapToDouble(line -> line.gauge().bGradeKg())

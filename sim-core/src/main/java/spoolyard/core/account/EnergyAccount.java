@@ -10,13 +10,14 @@ import spoolyard.core.plant.EnergyUse;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineResult;
 import spoolyard.core.record.LineUse.HotPeriod;
+import spoolyard.core.record.RegrindResult;
 import spoolyard.core.record.RunResult;
 
 /**
  * The electric energy of one replication. Immutable.
  *
  * @param anyLineHotH time in which at least one line was hot, hours
- * @param kwh by part, every part a key, kWh
+ * @param kwh by part, every part a key, but grinding only in a plant that grinds; kWh
  * @param lines what each line drew of it, in plant order
  */
 public record EnergyAccount(double anyLineHotH, Map<EnergyPart, Double> kwh, List<LineEnergy> lines) {
@@ -49,6 +50,11 @@ public record EnergyAccount(double anyLineHotH, Map<EnergyPart, Double> kwh, Lis
         kwh.put(
                 EnergyPart.STANDBY,
                 lines.stream().mapToDouble(LineEnergy::standbyKwh).sum());
+        if (!run.regrind().isEmpty()) {
+            double groundKg =
+                    run.regrind().stream().mapToDouble(RegrindResult::groundKg).sum();
+            kwh.put(EnergyPart.GRINDING, use.kwhPerKgGround() * groundKg);
+        }
         return new EnergyAccount(hotH, kwh, lines);
     }
 

@@ -11,7 +11,9 @@ public enum EnergyPart {
     /** From cold to set point. */
     HEAT_UP("heat-ups"),
     /** Hot with the screw standing. */
-    STANDBY("hot standby");
+    STANDBY("hot standby"),
+    /** Grinding of scrap. */
+    GRINDING("grinding");
 
     private final String label;
 

@@ -127,8 +127,7 @@ public final class ActivePeriods {
                     Ticks.toSeconds(activeTicks[station]),
                     periods[station],
                     Ticks.toSeconds(longestTicks[station]),
-                    Ticks.toSeconds(chain.soleTicks(station)),
-                    Ticks.toSeconds(chain.shiftingTicks(station))));
+                    chain.turns(station)));
         }
         all.sort(Comparator.comparing(Activity::kind));
         return all;

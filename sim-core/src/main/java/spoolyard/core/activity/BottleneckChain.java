@@ -1,5 +1,9 @@
 package spoolyard.core.activity;
 
+import java.util.ArrayList;
+import java.util.List;
+import spoolyard.core.record.Turn;
+
 /**
  * The bottleneck over time. At the beginning it is the active station with the longest active period; when that period
  * ends, the station that is active then and has the longest active period takes over. Where two that follow each other
@@ -10,34 +14,31 @@ package spoolyard.core.activity;
  */
 final class BottleneckChain {
     private final Skyline periods;
-    private final long[] soleTicks;
-    private final long[] shiftingTicks;
+    private final List<List<Turn>> turns = new ArrayList<>();
 
     BottleneckChain(Skyline periods, int stations) {
         this.periods = periods;
-        this.soleTicks = new long[stations];
-        this.shiftingTicks = new long[stations];
+        for (int station = 0; station < stations; station++) {
+            turns.add(new ArrayList<>());
+        }
         follow();
     }
 
-    long soleTicks(int station) {
-        return soleTicks[station];
-    }
-
-    long shiftingTicks(int station) {
-        return shiftingTicks[station];
+    List<Turn> turns(int station) {
+        return turns.get(station);
     }
 
     private void follow() {
         int current = longestAfter(-1);
-        long overlapBefore = 0;
+        long endBefore = 0;
         while (current < periods.size()) {
             int next = longestAfter(current);
-            long overlapAfter = next < periods.size() ? Math.max(0, periods.end(current) - periods.start(next)) : 0;
-            long shifting = Math.min(periods.length(current), overlapBefore + overlapAfter);
-            shiftingTicks[periods.owner(current)] += shifting;
-            soleTicks[periods.owner(current)] += periods.length(current) - shifting;
-            overlapBefore = overlapAfter;
+            long start = periods.start(current);
+            long end = periods.end(current);
+            long soleStart = Math.max(start, endBefore);
+            long soleEnd = next < periods.size() ? Math.min(end, Math.max(soleStart, periods.start(next))) : end;
+            turns.get(periods.owner(current)).add(new Turn(start, soleStart, soleEnd, end));
+            endBefore = end;
             current = next;
         }
     }

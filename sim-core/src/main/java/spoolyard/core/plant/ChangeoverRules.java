@@ -14,6 +14,7 @@ import java.util.List;
  * @param compoundHoldUps purge compound at a polymer change, melt volumes, {@code >= 0}
  * @param rethreadAfterPolymer true: thread up and stabilise after a polymer or diameter change
  * @param approval first-article colour approval
+ * @param through changes that run through a third colour; no pair in two of them
  */
 public record ChangeoverRules(
         List<MeasuredPurge> measured,
@@ -24,13 +25,78 @@ public record ChangeoverRules(
         double temperatureMoveS,
         double compoundHoldUps,
         boolean rethreadAfterPolymer,
-        Approval approval) {
+        Approval approval,
+        List<ThroughColour> through) {
     /** Copies the lists. */
     public ChangeoverRules {
         measured = List.copyOf(measured);
         colourSteps = List.copyOf(colourSteps);
         polymerSteps = List.copyOf(polymerSteps);
         diameterSteps = List.copyOf(diameterSteps);
+        through = List.copyOf(through);
+    }
+
+    /**
+     * Rules by which every change goes straight from colour to colour.
+     *
+     * @param measured as above
+     * @param unmeasured as above
+     * @param colourSteps as above
+     * @param polymerSteps as above
+     * @param diameterSteps as above
+     * @param temperatureMoveS as above
+     * @param compoundHoldUps as above
+     * @param rethreadAfterPolymer as above
+     * @param approval as above
+     */
+    public ChangeoverRules(
+            List<MeasuredPurge> measured,
+            PurgeRule unmeasured,
+            List<SetUpStep> colourSteps,
+            List<SetUpStep> polymerSteps,
+            List<SetUpStep> diameterSteps,
+            double temperatureMoveS,
+            double compoundHoldUps,
+            boolean rethreadAfterPolymer,
+            Approval approval) {
+        this(
+                measured,
+                unmeasured,
+                colourSteps,
+                polymerSteps,
+                diameterSteps,
+                temperatureMoveS,
+                compoundHoldUps,
+                rethreadAfterPolymer,
+                approval,
+                List.of());
+    }
+
+    /**
+     * A family rule: a change from one of some colours to one of others is run through a third, such as black or natural:
+     * purged to that one first, and from there.
+     *
+     * @param from codes of the colours before
+     * @param to codes of the colours after
+     * @param colour what is run between; in neither list
+     */
+    public record ThroughColour(List<String> from, List<String> to, Colour colour) {
+        /** Copies the lists. */
+        public ThroughColour {
+            from = List.copyOf(from);
+            to = List.copyOf(to);
+        }
+
+        /**
+         * Whether the rule is for a change.
+         *
+         * @param fromColour code of the colour before
+         * @param toColour code of the colour after
+         * @return true if it has both
+         */
+        public boolean isFor(String fromColour, String toColour) {
+            return !fromColour.equals(toColour) && from.contains(fromColour) && to.contains(toColour);
+        }
     }
 
     /**

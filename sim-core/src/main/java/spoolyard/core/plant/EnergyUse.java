@@ -12,9 +12,11 @@ import java.util.List;
  * @param baseHotKw load of the whole plant while any line is hot, kW, {@code >= 0}
  * @param baseColdKw load of the whole plant otherwise, kW, {@code >= 0}
  * @param kwhPerKg drawn on top for each kilogram through a die, kWh/kg, {@code >= 0}
+ * @param kwhPerKgGround drawn for each kilogram of scrap ground, kWh/kg, {@code >= 0}
  * @param lines what each line draws besides, in plant order
  */
-public record EnergyUse(double baseHotKw, double baseColdKw, double kwhPerKg, List<LineEnergy> lines) {
+public record EnergyUse(
+        double baseHotKw, double baseColdKw, double kwhPerKg, double kwhPerKgGround, List<LineEnergy> lines) {
     /** Copies the list. */
     public EnergyUse {
         lines = List.copyOf(lines);

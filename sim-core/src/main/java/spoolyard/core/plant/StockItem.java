@@ -30,7 +30,9 @@ public record StockItem(
         /** Empty spools of one size. */
         SPOOLS("empty spools", "spools"),
         /** Cartons, of one size or of all. */
-        CARTONS("cartons", "cartons");
+        CARTONS("cartons", "cartons"),
+        /** Ground scrap of one polymer, kg; nobody waits for it. */
+        REGRIND("regrind", "kg");
 
         private final String label;
         private final String unit;

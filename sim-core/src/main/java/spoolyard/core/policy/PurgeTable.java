@@ -2,14 +2,18 @@ package spoolyard.core.policy;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import spoolyard.core.plant.ChangeoverRules;
+import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
 
 /**
- * Purge of every changeover: the measured entry if there is one, else the shade-class formula or the estimate. Immutable.
+ * Purge of every changeover: the measured entry if there is one, else that of its two halves if a rule sends it through a third
+ * colour, else the shade-class formula or the estimate. Immutable.
  *
  * <p>Of several measured entries the most specific wins: line and polymer named, then line, then polymer, then neither.
  */
@@ -18,6 +22,7 @@ public final class PurgeTable {
 
     private final Map<String, Double> measuredKg;
     private final UnmeasuredPurge unmeasured;
+    private final List<ChangeoverRules.ThroughColour> through;
 
     /**
      * Takes the rules of a plant.
@@ -31,6 +36,7 @@ public final class PurgeTable {
         }
         measuredKg = Collections.unmodifiableMap(entries);
         unmeasured = UnmeasuredPurge.of(rules.unmeasured());
+        through = rules.through();
     }
 
     private static String key(String line, String polymer, String from, String to) {
@@ -53,6 +59,35 @@ public final class PurgeTable {
                 && from.polymer().code().equals(to.polymer().code())) {
             return OptionalDouble.of(0);
         }
+        OptionalDouble entry = entryKg(line, to, fromColour, toColour);
+        if (entry.isPresent()) {
+            return entry;
+        }
+        Optional<Colour> between = through.stream()
+                .filter(rule -> rule.isFor(fromColour, toColour))
+                .map(ChangeoverRules.ThroughColour::colour)
+                .findFirst();
+        return between.isPresent()
+                ? sum(line, from, new Product(to.polymer(), between.get(), to.diameterMm(), to.spoolKg()), to)
+                : unmeasured.purgeKg(line, from, to);
+    }
+
+    /** Of both halves: a rule is never applied to a half. */
+    private OptionalDouble sum(Line line, Product from, Product between, Product to) {
+        OptionalDouble first = straightKg(line, from, between);
+        OptionalDouble second = straightKg(line, between, to);
+        return first.isPresent() && second.isPresent()
+                ? OptionalDouble.of(first.getAsDouble() + second.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    private OptionalDouble straightKg(Line line, Product from, Product to) {
+        OptionalDouble entry =
+                entryKg(line, to, from.colour().code(), to.colour().code());
+        return entry.isPresent() ? entry : unmeasured.purgeKg(line, from, to);
+    }
+
+    private OptionalDouble entryKg(Line line, Product to, String fromColour, String toColour) {
         String[] lines = {line.name(), line.name(), ANY, ANY};
         String[] polymers = {to.polymer().code(), ANY, to.polymer().code(), ANY};
         for (int i = 0; i < lines.length; i++) {
@@ -61,6 +96,6 @@ public final class PurgeTable {
                 return OptionalDouble.of(kg);
             }
         }
-        return unmeasured.purgeKg(line, from, to);
+        return OptionalDouble.empty();
     }
 }

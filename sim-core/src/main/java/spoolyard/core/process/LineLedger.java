@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import spoolyard.core.record.OverflowCause;
 import spoolyard.core.record.ScrapCause;
 
@@ -14,7 +15,7 @@ final class LineLedger {
     private final double[] stepWasteKg = new double[SCRAP_CAUSES.length];
     final long[] overflows = new long[OVERFLOW_CAUSES.length];
     final double[] overflowM = new double[OVERFLOW_CAUSES.length];
-    final MaterialLedger materials = new MaterialLedger();
+    final MaterialLedger materials;
     final GaugeLedger gauge = new GaugeLedger();
     double fedKg;
     double goodKg;
@@ -29,20 +30,33 @@ final class LineLedger {
     long swapWaitTicks;
     long longestSwapWaitTicks;
 
+    LineLedger(Stores stores) {
+        materials = new MaterialLedger(stores);
+    }
+
     void fed(double kg) {
         fedKg += kg;
         materials.fed(kg);
     }
 
+    /** Scrap of what the line makes, or is being set up for. */
     void scrap(ScrapCause cause, double kg) {
+        scrap(cause, kg, materials.bin());
+    }
+
+    /** Scrap of a product, with the bin for that which is clean. */
+    void scrap(ScrapCause cause, double kg, Optional<ScrapBin> bin) {
         scrapKg[cause.ordinal()] += kg;
+        if (bin.isPresent()) {
+            bin.get().bring(cause, kg);
+        }
     }
 
     /** A spool that was counted as good is lost behind the line. */
-    void lost(ScrapCause cause, double kg) {
+    void lost(ScrapCause cause, double kg, Optional<ScrapBin> bin) {
         goodSpools--;
         goodKg -= kg;
-        scrap(cause, kg);
+        scrap(cause, kg, bin);
         gauge.flaggedRejectedSpools += cause == ScrapCause.FLAGGED_SPOOL ? 1 : 0;
     }
 

@@ -18,7 +18,7 @@ final class LineProcess {
     private final Line line;
     private final int index;
     private final Floor floor;
-    private final LineLedger ledger = new LineLedger();
+    private final LineLedger ledger;
     private final LineClock clock;
     private final LineCondition condition;
     private final StepPlanner planner;
@@ -34,12 +34,14 @@ final class LineProcess {
     private final Making making;
     private Runnable afterProgram = () -> {};
     private boolean overflowStopped;
+    private double drawnKgPerS;
 
     LineProcess(World world, Line line, int index, Floor floor) {
         this.world = world;
         this.line = line;
         this.index = index;
         this.floor = floor;
+        this.ledger = new LineLedger(floor.stores());
         this.clock = new LineClock(world, ledger, line);
         this.condition = new LineCondition(line, clock.heat(), new ColourApproval(world, this, floor));
         Heating heating = new Heating(world, line, clock.heat());
@@ -277,9 +279,15 @@ final class LineProcess {
 
     /** Draws material for what passes the die. */
     void draw(double rateKgPerS) {
+        drawnKgPerS = rateKgPerS;
         clock.heat().screw(rateKgPerS > 0);
-        material.draw(rateKgPerS);
         stores.draw(rateKgPerS > 0 && !ledger.materials.isCompound() ? strands.dieKgPerS() : 0);
+        material.draw(rateKgPerS - stores.regrindKgPerS());
+    }
+
+    /** The store of regrind is empty, or there is some again. */
+    void regrindChanged() {
+        draw(drawnKgPerS);
     }
 
     boolean isWaitingForMaterial() {

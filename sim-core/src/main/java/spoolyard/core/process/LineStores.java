@@ -19,9 +19,11 @@ final class LineStores {
     private final int strands;
     private Optional<Stock> resin = Optional.empty();
     private Optional<Stock> concentrate = Optional.empty();
+    private Optional<Stock> regrind = Optional.empty();
     private Optional<Stock> spools = Optional.empty();
     private Optional<Stock> missing = Optional.empty();
     private double concentrateShare;
+    private double regrindKgPerS;
     private int mounted;
 
     LineStores(World world, LineProcess line, Stores stores, Optional<LineSupply> supply) {
@@ -64,6 +66,7 @@ final class LineStores {
                 ? Optional.empty()
                 : stores.resin(product.polymer().code());
         concentrate = isColourBatchwise() ? Optional.empty() : concentrateOf(product);
+        regrind = isColourBatchwise() ? Optional.empty() : stores.regrindFor(product);
         concentrateShare = product.colour().concentrateShare();
     }
 
@@ -75,8 +78,17 @@ final class LineStores {
 
     /** Draws what passes the die, purge compound left out. */
     void draw(double kgPerS) {
-        resin.ifPresent(stock -> stock.draw(line.index(), kgPerS * (1 - concentrateShare)));
+        double naturalKgPerS = kgPerS * (1 - concentrateShare);
+        boolean isThere = regrind.filter(stock -> kgPerS > 0 && !stock.isOut()).isPresent();
+        regrindKgPerS = isThere ? stores.regrindShare() * naturalKgPerS : 0;
+        resin.ifPresent(stock -> stock.draw(line.index(), naturalKgPerS - regrindKgPerS));
+        regrind.ifPresent(stock -> stock.draw(line.index(), regrindKgPerS));
         concentrate.ifPresent(stock -> stock.draw(line.index(), kgPerS * concentrateShare));
+    }
+
+    /** Of what it draws, regrind, which doesn't come out of its dryer. */
+    double regrindKgPerS() {
+        return regrindKgPerS;
     }
 
     // ------------------------------------------------------------------ shortage
@@ -124,7 +136,9 @@ final class LineStores {
             case RESIN -> LineState.NO_RESIN;
             case CONCENTRATE -> LineState.NO_CONCENTRATE;
             case SPOOLS -> LineState.NO_EMPTY_SPOOL;
-            case CARTONS -> throw new IllegalStateException("a line takes no cartons");
+            case CARTONS, REGRIND ->
+                throw new IllegalStateException(
+                        "no line waits for " + stock.item().kind());
         };
     }
 

@@ -14,14 +14,16 @@ final class Losses {
     private final SpoolFlow flow;
     private final OrderDesk desk;
     private final List<LineProcess> lines;
+    private final Stores stores;
     private final long[][] spools;
     private final double[][] massKg;
 
-    Losses(World world, SpoolFlow flow, OrderDesk desk, List<LineProcess> lines) {
+    Losses(World world, SpoolFlow flow, OrderDesk desk, List<LineProcess> lines, Stores stores) {
         this.world = world;
         this.flow = flow;
         this.desk = desk;
         this.lines = lines;
+        this.stores = stores;
         int sources = world.plant().lines().size() + 1;
         this.spools = new long[sources][CAUSES.length];
         this.massKg = new double[sources][CAUSES.length];
@@ -37,7 +39,7 @@ final class Losses {
         spools[source][cause.ordinal()]++;
         massKg[source][cause.ordinal()] += spool.massKg;
         if (spool.line != Spool.NONE) {
-            lines.get(spool.line).ledger().lost(cause, spool.massKg);
+            lines.get(spool.line).ledger().lost(cause, spool.massKg, spool.product.flatMap(stores::binFor));
             loseForOrder(desk.orders().get(spool.order));
         }
         if (world.log().isOn()) {

@@ -12,15 +12,18 @@ final class MaterialLedger {
     private final List<Account> accounts = new ArrayList<>();
     private Account current = new Account();
     private boolean takesCompound;
+    private final Stores stores;
     private double compoundKg;
 
-    MaterialLedger() {
+    MaterialLedger(Stores stores) {
+        this.stores = stores;
         accounts.add(current);
     }
 
     /** A product and what belongs to it. Opened with no product, for a line that has not turned to any yet. */
     private static final class Account {
         private Optional<Product> product = Optional.empty();
+        private Optional<ScrapBin> bin = Optional.empty();
         private double ratedKgPerS;
         private double fedKg;
         private double scheduledKg;
@@ -40,6 +43,7 @@ final class MaterialLedger {
                     .orElseGet(this::open);
         }
         current.product = Optional.of(product);
+        current.bin = stores.binFor(product);
         takesCompound = false;
         current.ratedKgPerS = ratedKgPerS;
     }
@@ -53,6 +57,11 @@ final class MaterialLedger {
     /** From now on purge compound is fed, or the product's own material again. */
     void takesCompound(boolean does) {
         takesCompound = does;
+    }
+
+    /** Where clean scrap of what it takes in goes; empty if that is sold. */
+    Optional<ScrapBin> bin() {
+        return current.bin;
     }
 
     boolean isCompound() {

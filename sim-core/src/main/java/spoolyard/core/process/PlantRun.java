@@ -87,7 +87,7 @@ public final class PlantRun {
         this.orders = new OrderDesk(world, purges);
         this.stores = new Stores(world);
         this.flow = new SpoolFlow(world, orders.orders());
-        Losses losses = new Losses(world, flow, orders, lines);
+        Losses losses = new Losses(world, flow, orders, lines, stores);
         this.route = new SpoolRoute(world, desk, flow, losses, stores);
         SharedDryers dryers = new SharedDryers(plant.drying());
         Floor floor = new Floor(desk, route.entry(), orders, purges, flow, losses, dryers, stores);
@@ -181,6 +181,7 @@ public final class PlantRun {
                         .flatMap(Optional::stream)
                         .toList()),
                 stores.results(),
+                stores.regrindResults(),
                 world.active().close(world.plant().horizonTicks()));
     }
 

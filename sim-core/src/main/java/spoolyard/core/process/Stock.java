@@ -84,19 +84,32 @@ final class Stock {
 
     private TimedEvent comes(double amount) {
         return event(Phase.FINISH, "is delivered", () -> {
-            advance();
-            received += amount;
             onOrder -= amount;
             if (world.log().isOn()) {
                 world.tell(item.kind().label() + " " + item.name(), "delivered", Double.toString(amount));
             }
-            rose();
+            receive(amount);
         });
+    }
+
+    /** More of it comes into store. */
+    void receive(double amount) {
+        advance();
+        received += amount;
+        rose();
     }
 
     /** What is there, kg or pieces. */
     double level() {
         return item.opening() + received - used;
+    }
+
+    double received() {
+        return received;
+    }
+
+    double used() {
+        return used;
     }
 
     int onSpindles() {
@@ -224,14 +237,26 @@ final class Stock {
         if (isOut()) {
             for (LineProcess line : lines) {
                 if (drawKgPerS[line.index()] > 0) {
-                    line.storeRanOut();
+                    ranOutFor(line);
                 }
             }
         }
         changed();
     }
 
+    private void ranOutFor(LineProcess line) {
+        if (item.kind() == StockItem.Kind.REGRIND) {
+            line.regrindChanged();
+        } else {
+            line.storeRanOut();
+        }
+    }
+
     private void isThereAgain() {
+        if (item.kind() == StockItem.Kind.REGRIND) {
+            lines.forEach(LineProcess::regrindChanged);
+            return;
+        }
         List<Runnable> first = List.copyOf(claims);
         claims.clear();
         first.forEach(Runnable::run);

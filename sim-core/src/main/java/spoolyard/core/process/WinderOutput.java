@@ -92,18 +92,19 @@ final class WinderOutput {
 
     private void book(Spool spool) {
         GaugeLedger gauge = ledger.gauge;
+        Optional<ScrapBin> bin = spool.product.flatMap(floor.stores()::binFor);
         switch (spool.grade) {
             case WINDING_DEFECT -> {
                 ledger.rejectedSpools++;
-                ledger.scrap(ScrapCause.WINDING_DEFECT, spool.massKg);
+                ledger.scrap(ScrapCause.WINDING_DEFECT, spool.massKg, bin);
             }
             case CUT_SHORT -> {
                 gauge.cutSpools++;
-                ledger.scrap(ScrapCause.GAUGE_CUT, spool.massKg);
+                ledger.scrap(ScrapCause.GAUGE_CUT, spool.massKg, bin);
             }
             case FLAG_REJECTED -> {
                 gauge.flaggedRejectedSpools++;
-                ledger.scrap(ScrapCause.FLAGGED_SPOOL, spool.massKg);
+                ledger.scrap(ScrapCause.FLAGGED_SPOOL, spool.massKg, bin);
             }
             case B_GRADE -> {
                 gauge.bGradeSpools++;

@@ -1,5 +1,7 @@
 package spoolyard.core.record;
 
+import java.util.List;
+
 /**
  * How long a station was active at a stretch over one replication, and how long it was the bottleneck. Immutable.
  *
@@ -11,11 +13,14 @@ package spoolyard.core.record;
  * @param activeS time active, seconds
  * @param periods unbroken active periods
  * @param longestS longest of them, seconds
- * @param soleS time as the sole bottleneck, seconds
- * @param shiftingS time in which the bottleneck shifted to or from it, seconds
+ * @param turns those of them in which it was the bottleneck, in the order of time
  */
-public record Activity(
-        Kind kind, String name, double activeS, long periods, double longestS, double soleS, double shiftingS) {
+public record Activity(Kind kind, String name, double activeS, long periods, double longestS, List<Turn> turns) {
+    /** Copies the list. */
+    public Activity {
+        turns = List.copyOf(turns);
+    }
+
     /** What can be a bottleneck. */
     public enum Kind {
         /** A line. */
@@ -55,11 +60,29 @@ public record Activity(
     }
 
     /**
+     * Time as the sole bottleneck.
+     *
+     * @return seconds
+     */
+    public double soleS() {
+        return turns.stream().mapToDouble(Turn::soleS).sum();
+    }
+
+    /**
+     * Time in which the bottleneck shifted to or from it.
+     *
+     * @return seconds
+     */
+    public double shiftingS() {
+        return turns.stream().mapToDouble(Turn::shiftingS).sum();
+    }
+
+    /**
      * Time as the bottleneck, alone or while it shifted.
      *
      * @return seconds
      */
     public double bottleneckS() {
-        return soleS + shiftingS;
+        return soleS() + shiftingS();
     }
 }

@@ -19,6 +19,7 @@ import java.util.List;
  * @param flow spools and their whereabouts
  * @param quality lab, exposure clock and spools lost behind the line
  * @param stocks one an article in store, in plant order
+ * @param regrind one a polymer that is ground, in plant order
  * @param activity active periods of lines, roles, stations, lab tests and dryers, by kind, then plant order
  */
 public record RunResult(
@@ -36,6 +37,7 @@ public record RunResult(
         FlowResult flow,
         QualityResult quality,
         List<StockResult> stocks,
+        List<RegrindResult> regrind,
         List<Activity> activity) {
     /** Copies the lists. */
     public RunResult {
@@ -47,6 +49,7 @@ public record RunResult(
         finishing = List.copyOf(finishing);
         inbound = List.copyOf(inbound);
         stocks = List.copyOf(stocks);
+        regrind = List.copyOf(regrind);
         activity = List.copyOf(activity);
     }
 
@@ -93,6 +96,7 @@ public record RunResult(
                 inbound,
                 flow,
                 QualityResult.NONE,
+                List.of(),
                 List.of(),
                 List.of());
     }

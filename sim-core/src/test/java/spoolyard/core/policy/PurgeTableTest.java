@@ -192,6 +192,49 @@ class PurgeTableTest {
                 .hasValue(10);
     }
 
+    private static PurgeTable throughBlack(MeasuredPurge... measured) {
+        Colour black = colour("BLK", 17, 0, 0, 4);
+        return new PurgeTable(new ChangeoverRules(
+                List.of(measured),
+                FORMULA,
+                List.of(),
+                List.of(),
+                List.of(),
+                0,
+                0,
+                true,
+                ChangeoverRules.Approval.NONE,
+                List.of(new ChangeoverRules.ThroughColour(List.of("RED"), List.of("BLU", "RED"), black))));
+    }
+
+    @Test
+    void aChangeThroughAThirdColourPurgesBothHalves() {
+        Product red = product(PLA, colour("RED", 43, 58, 38, 3));
+        Product blue = product(PLA, colour("BLU", 34, 10, -48, 3));
+        Product black = product(PLA, colour("BLK", 17, 0, 0, 4));
+        Line line = line("L2", 0.85);
+        double halves = table().purgeKg(line, red, black).getAsDouble()
+                + table().purgeKg(line, black, blue).getAsDouble();
+
+        assertThat(throughBlack().purgeKg(line, red, blue)).hasValue(halves);
+        assertThat(throughBlack().purgeKg(line, blue, red)).isEqualTo(table().purgeKg(line, blue, red));
+        assertThat(throughBlack().purgeKg(line, red, red)).hasValue(0);
+    }
+
+    @Test
+    void aMeasuredPairWinsOverTheRuleAndMeasuredHalvesCount() {
+        Product red = product(PLA, colour("RED", 43, 58, 38, 3));
+        Product blue = product(PLA, colour("BLU", 34, 10, -48, 3));
+        MeasuredPurge first = new MeasuredPurge("*", "*", "RED", "BLK", 2);
+        MeasuredPurge second = new MeasuredPurge("*", "*", "BLK", "BLU", 3);
+
+        assertThat(throughBlack(first, second).purgeKg(line("L2", 1), red, blue))
+                .hasValue(5);
+        assertThat(throughBlack(first, second, new MeasuredPurge("*", "*", "RED", "BLU", 9))
+                        .purgeKg(line("L2", 1), red, blue))
+                .hasValue(9);
+    }
+
     @Test
     void saysWhenItKnowsNothingOfAPair() {
         PurgeTable bare = new PurgeTable(new ChangeoverRules(

@@ -25,10 +25,12 @@ import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.Economy;
 import spoolyard.core.plant.EnergyUse;
+import spoolyard.core.plant.Materials;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Prices;
 import spoolyard.core.plant.Product;
+import spoolyard.core.plant.Regrind;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.EventLog;
@@ -39,6 +41,7 @@ import spoolyard.core.record.LineUse.MaterialUse;
 import spoolyard.core.record.QualityResult.ApprovalResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.ScrapCause;
+import spoolyard.core.record.StockResult;
 
 /** Materials, heat, energy and money of any small plant add up, each found a second way from the same run. */
 class AccountProperties {
@@ -62,11 +65,21 @@ class AccountProperties {
         return map;
     }
 
+    private static final Regrind REGRIND = new Regrind(
+            List.of("PLA", "PETG"),
+            List.of("BLK"),
+            0.4,
+            List.of(Regrind.Scrap.values()),
+            new Regrind.Grinding(1, 0.2, Double.POSITIVE_INFINITY),
+            Map.of("PETG", 3.0));
+    private static final Materials GRINDING = new Materials(List.of(), Materials.WhenShort.WAIT, Optional.of(REGRIND));
+
     private static EnergyUse energy(Plant plant) {
         return new EnergyUse(
                 55,
                 20,
                 0.5625,
+                0.125,
                 plant.lines().stream()
                         .map(line -> new EnergyUse.LineEnergy(18, 3.5))
                         .toList());
@@ -112,15 +125,16 @@ class AccountProperties {
                         shift.name().equals("N") ? 1.25 : 1))
                 .toList();
         return new Plant(
-                plant.name(),
-                plant.horizonTicks(),
-                plant.lines(),
-                plant.crew(),
-                shifts,
-                plant.changeovers(),
-                plant.finishing(),
-                plant.book(),
-                plant.drying());
+                        plant.name(),
+                        plant.horizonTicks(),
+                        plant.lines(),
+                        plant.crew(),
+                        shifts,
+                        plant.changeovers(),
+                        plant.finishing(),
+                        plant.book(),
+                        plant.drying())
+                .with(seed % 2 == 0 ? GRINDING : Materials.NONE);
     }
 
     private static RunResult run(Plant plant, long seed) {
@@ -157,7 +171,10 @@ class AccountProperties {
         CostAccount cost = CostAccount.of(PRICES, Optional.of(energy), run);
         BigDecimal kwh = kwh(run);
         assertThat(energy.totalKwh()).isCloseTo(kwh.doubleValue(), slack(kwh.doubleValue()));
-        assertThat(energy.kwh().keySet()).containsExactly(EnergyPart.values());
+        assertThat(energy.kwh().containsKey(EnergyPart.GRINDING))
+                .isEqualTo(!run.regrind().isEmpty());
+        assertThat(energy.kwh())
+                .hasSize(EnergyPart.values().length - (run.regrind().isEmpty() ? 1 : 0));
         double expected = money(plant, run, kwh);
         assertThat(cost.total()).isCloseTo(expected, slack(expected));
         assertThat(cost.byPart().keySet()).containsExactly(CostPart.values());
@@ -251,7 +268,12 @@ class AccountProperties {
         for (LineResult line : run.lines()) {
             kwh = kwh.add(big(0.5625).multiply(big(line.fedKg()))).add(heaters(line.use()));
         }
-        return kwh;
+        return kwh.add(big(0.125).multiply(big(groundKg(run))));
+    }
+
+    /** From the stock alone: what came into it is ground scrap less a fifth as dust. */
+    private static double groundKg(RunResult run) {
+        return run.stocks().stream().mapToDouble(StockResult::received).sum() / 0.8;
     }
 
     private static BigDecimal heaters(LineUse use) {
@@ -262,6 +284,10 @@ class AccountProperties {
 
     private static double money(Plant plant, RunResult run, BigDecimal kwh) {
         BigDecimal sum = kwh.multiply(big(0.15625)).add(big(run.flow().packed()));
+        for (StockResult regrind : run.stocks()) {
+            sum = sum.subtract(big(regrind.used()).multiply(big(regrind.name().equals("PLA") ? 2.25 : 1.875)));
+        }
+        sum = sum.add(big(groundKg(run)).multiply(big(0.25)));
         for (LineResult line : run.lines()) {
             for (MaterialUse use : line.use().materials()) {
                 double resin =

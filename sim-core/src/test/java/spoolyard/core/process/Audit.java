@@ -35,8 +35,7 @@ final class Audit {
         run.lines().forEach(line -> line(line, broken));
         spools(broken);
         crew(broken);
-        run.stores().stocks().forEach(stock -> stock(stock, broken));
-        spoolsOnSpindles(broken);
+        broken.addAll(StockAudit.findings(run));
         return broken;
     }
 
@@ -128,28 +127,6 @@ final class Audit {
     private static void places(String what, Rack rack, List<String> broken) {
         if (standing(rack) + rack.keptPlaces() > rack.places()) {
             broken.add(what + " holds more than its places");
-        }
-    }
-
-    /** A line may draw on for the tick in which its store has run out, and a shut-down or purge of compound goes on. */
-    private static void stock(Stock stock, List<String> broken) {
-        String what = stock.item().kind().label() + " " + stock.item().name();
-        boolean isCounted =
-                stock.item().spoolKg().isPresent() || stock.item().name().equals("all");
-        if (stock.level() < (isCounted ? 0 : -Stock.SLACK)) {
-            broken.add(what + ": " + stock.level() + " in store");
-        }
-        if (isCounted && (stock.onSpindles() < 0 || stock.onSpindles() > stock.level())) {
-            broken.add(what + ": " + stock.onSpindles() + " on spindles of " + stock.level());
-        }
-    }
-
-    private void spoolsOnSpindles(List<String> broken) {
-        int onSpindles =
-                run.stores().stocks().stream().mapToInt(Stock::onSpindles).sum();
-        int mounted = run.lines().stream().mapToInt(LineProcess::mountedSpools).sum();
-        if (onSpindles != mounted) {
-            broken.add(onSpindles + " spools of the stores on spindles but " + mounted + " found there");
         }
     }
 

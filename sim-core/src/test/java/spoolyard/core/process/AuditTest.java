@@ -128,7 +128,7 @@ class AuditTest {
 
     @Test
     void findsALossThatNobodyBooked() {
-        run.lines().get(0).ledger().lost(ScrapCause.EXPOSURE, 1);
+        run.lines().get(0).ledger().lost(ScrapCause.EXPOSURE, 1, Optional.empty());
 
         assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools made: "));
     }

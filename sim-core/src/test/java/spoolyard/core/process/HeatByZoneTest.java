@@ -220,7 +220,7 @@ class HeatByZoneTest {
                 new StartStop(heatUp, Law.ZERO, Law.ZERO, Law.ZERO, 0, new Law.Fixed(1800), 2, end, 0, CrewNeed.NOBODY);
         sketch.periods.add(new Window("one", 0, seconds(2000)));
         sketch.periods.add(new Window("two", seconds(5600), seconds(40000)));
-        EnergyUse use = new EnergyUse(10, 2, 0.5, List.of(new EnergyUse.LineEnergy(18, 4)));
+        EnergyUse use = new EnergyUse(10, 2, 0.5, 0, List.of(new EnergyUse.LineEnergy(18, 4)));
         return EnergyAccount.of(use, run(sketch)).lines().get(0);
     }
 

@@ -199,7 +199,7 @@ final class PlantSketch {
     PlantSketch store(StockItem item) {
         List<StockItem> stocks = new ArrayList<>(materials.stocks());
         stocks.add(item);
-        materials = new Materials(stocks, materials.whenShort());
+        materials = new Materials(stocks, materials.whenShort(), materials.regrind());
         return this;
     }
 

@@ -87,7 +87,8 @@ final class RandomPlants {
                 }
             }
         }
-        sketch.materials = new Materials(sketch.materials.stocks(), pick(Materials.WhenShort.values()));
+        sketch.materials =
+                new Materials(sketch.materials.stocks(), pick(Materials.WhenShort.values()), Optional.empty());
         sketch.cartons.add(new Finishing.CartonSize(1, 1 + random.nextInt(8)));
     }
 
@@ -97,6 +98,7 @@ final class RandomPlants {
             case CONCENTRATE -> List.of("WHT", "BLK");
             case SPOOLS -> List.of("1", "0.25", "all");
             case CARTONS -> List.of("1", "all");
+            case REGRIND -> List.of();
         };
     }
 

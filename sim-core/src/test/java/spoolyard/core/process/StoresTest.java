@@ -127,7 +127,7 @@ class StoresTest {
     @Test
     void aLineThatMayMakeNoOtherOrderWaits() {
         PlantSketch sketch = shortOfWhite();
-        sketch.materials = new Materials(sketch.materials.stocks(), Materials.WhenShort.WAIT);
+        sketch.materials = new Materials(sketch.materials.stocks(), Materials.WhenShort.WAIT, Optional.empty());
 
         RunResult run = run(sketch);
 

@@ -1,0 +1,109 @@
+package spoolyard.analysis.cli;
+
+import java.util.List;
+import picocli.CommandLine.Option;
+import spoolyard.analysis.sequence.Plan;
+import spoolyard.analysis.sequence.SearchLimit;
+import spoolyard.analysis.sequence.SearchSettings;
+import spoolyard.analysis.sequence.Sequencer;
+import spoolyard.analysis.sequence.SequencingProblem;
+import spoolyard.analysis.sequence.Solution;
+import spoolyard.analysis.sequence.Stop;
+
+/** How long and from which seed a plan is searched for. */
+final class SearchOptions {
+    private static final double USUAL_S = 20;
+    private static final double LONGEST_S = 86_400;
+    private static final double MOST_ITERATIONS = 1e12;
+    private static final int MOST_CHAINS = 256;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            description = "Time to search. Default: 20, unless --iterations is given.")
+    private Double seconds;
+
+    @Option(
+            names = "--iterations",
+            paramLabel = "N",
+            description = "Changes tried by each chain; with the same seed and number the plan is the same every time.")
+    private Double iterations;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            defaultValue = "1",
+            description = "Seed of search and simulation, any whole number. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Option(
+            names = "--chains",
+            paramLabel = "N",
+            defaultValue = "2",
+            description = "Independent searches, side by side. Default: ${DEFAULT-VALUE}.")
+    private int chains;
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws InputException if one is out of range
+     */
+    void check() throws InputException {
+        Requirements.within("--seconds", seconds == null ? 1 : seconds, 0.001, LONGEST_S);
+        Requirements.within("--iterations", iterations == null ? 1 : iterations, 1, MOST_ITERATIONS);
+        Requirements.within("--chains", chains, 1, MOST_CHAINS);
+    }
+
+    /**
+     * The limit as it was given.
+     *
+     * @return for example {@code --seconds = 60.0}; empty if none was given
+     */
+    String limit() {
+        String count = iterations == null ? "" : "--iterations = " + iterations;
+        return seconds == null ? count : "--seconds = " + seconds;
+    }
+
+    /**
+     * Seed of search and simulation.
+     *
+     * @return any number
+     */
+    long seed() {
+        return seed;
+    }
+
+    /**
+     * How to search.
+     *
+     * @param share of the whole limit, in (0, 1]
+     * @param further number that makes the seed another one; 0 for the seed itself
+     * @return the settings
+     */
+    SearchSettings settings(double share, int further) {
+        double usual = iterations != null ? Double.POSITIVE_INFINITY : USUAL_S;
+        SearchLimit limit = new SearchLimit(
+                share * (iterations != null ? iterations : Double.POSITIVE_INFINITY),
+                share * (seconds == null ? usual : seconds));
+        int threads = Math.min(chains, Runtime.getRuntime().availableProcessors());
+        return new SearchSettings(limit, seed + further, chains, threads);
+    }
+
+    /**
+     * Searches, and shows on a terminal how far it has come.
+     *
+     * @param problem what is to be solved
+     * @param starts plans to begin with
+     * @param settings how
+     * @param stop ends it early
+     * @param console where it may be shown
+     * @return the best plan found
+     */
+    static Solution solve(
+            SequencingProblem problem, List<Plan> starts, SearchSettings settings, Stop stop, Console console) {
+        SearchLine line = new SearchLine(console);
+        Solution solution = new Sequencer(problem, settings, stop, line::show).solve(starts);
+        line.clear();
+        return solution;
+    }
+}

@@ -1,0 +1,68 @@
+package spoolyard.analysis.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import spoolyard.analysis.sequence.Changeovers;
+import spoolyard.analysis.sequence.Job;
+import spoolyard.analysis.sequence.SequencedLine;
+import spoolyard.analysis.sequence.SequencingProblem;
+import spoolyard.core.plant.Line;
+import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Product;
+
+/**
+ * An order book in which changeovers cost their kilograms of purge and compound, and lateness its spool-days times the weight of
+ * the order, from the reserve before the due date: two parts that are not to be added up.
+ */
+public final class TradeOffBook {
+    private static final double S_PER_DAY = 86_400;
+
+    private TradeOffBook() {}
+
+    /**
+     * States the problem.
+     *
+     * @param book the order book; its money plays no part
+     * @return the same orders and lines, by number
+     */
+    public static SequencingProblem of(PlantBook book) {
+        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(book.plant(), book.weights());
+        List<Job> jobs = new ArrayList<>();
+        for (int i = 0; i < book.problem().jobs().size(); i++) {
+            Job job = book.problem().jobs().get(i);
+            Order order = book.plant().book().orders().get(i);
+            double perS = order.spools() * order.weight() / S_PER_DAY;
+            jobs.add(new Job(job.id(), job.product(), job.releaseS(), job.dueS(), perS, job.runS()));
+        }
+        List<SequencedLine> lines = new ArrayList<>();
+        for (int i = 0; i < book.problem().lines().size(); i++) {
+            SequencedLine line = book.problem().lines().get(i);
+            Changeovers kg = kg(arithmetic, book, i);
+            lines.add(new SequencedLine(line.name(), line.hours(), kg, line.frozen()));
+        }
+        return new SequencingProblem(jobs, lines, 0);
+    }
+
+    private static Changeovers kg(ChangeoverArithmetic arithmetic, PlantBook book, int number) {
+        Line line = book.plant().lines().get(number);
+        List<Product> products = book.products();
+        Changeovers.Table table = Changeovers.table(products.size());
+        for (int to = 0; to < products.size(); to++) {
+            Product after = products.get(to);
+            if (line.canMake(after)) {
+                for (int from = 0; from < products.size(); from++) {
+                    set(table, from, to, arithmetic.estimate(line, products.get(from), after));
+                }
+                ChangeoverEstimate first = line.onLineNow()
+                        .map(now -> arithmetic.estimate(line, now, after))
+                        .orElse(ChangeoverEstimate.NONE);
+                set(table, products.size(), to, first);
+            }
+        }
+        return table.done();
+    }
+
+    private static void set(Changeovers.Table table, int from, int to, ChangeoverEstimate estimate) {
+        table.set(from, to, estimate.purgeKg() + estimate.compoundKg(), estimate.lineS());
+    }
+}
