@@ -108,7 +108,7 @@ final class ExperienceTest {
         Plant plant = twoLines(
                 "/polymers/PLA/drying=4 h",
                 "/lines/L1/material={layout: dose at throat, hopper: 36 kg, load: 15 min, clean: 25 min, crew: setter}",
-                "/lines/L1/stoppages={strand break: null}",
+                "/every_line/stoppages={}",
                 "/lines/L1/winding_defects=0 %");
 
         assertThat(book(plant).problem().jobs().get(0).runS().get(0)).isEqualTo(480 / 9.0 * 3600, within(1e-6));
