@@ -2,7 +2,6 @@ package spoolyard.analysis.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import spoolyard.analysis.schedule.Candidate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
@@ -15,13 +14,11 @@ import spoolyard.analysis.sequence.TimedPlan;
  * Searches with other weights for plans that are clearly different from the best on paper. Immutable.
  *
  * @param book the order book, by the weights asked for
- * @param frozen orders that a line makes first
  * @param search how to search
  * @param stop ends it early
  * @param console where progress may be shown
  */
-record RobustSearch(
-        PlantBook book, Map<String, List<String>> frozen, SearchOptions search, Stop stop, Console console) {
+record RobustSearch(PlantBook book, SearchOptions search, Stop stop, Console console) {
     /** Each of the searches for other plans takes this share of the limit of the first. */
     private static final double SHARE = 0.25;
 
@@ -43,7 +40,7 @@ record RobustSearch(
     }
 
     private Candidate candidate(WeightVariant variant, int number, PlanFigures best) {
-        PlantBook other = PlantBook.of(book.plant(), variant.weights(), frozen);
+        PlantBook other = book.with(variant.weights());
         List<Plan> starts = List.of(best.timed().plan());
         Plan found = SearchOptions.solve(other.problem(), starts, search.settings(SHARE, number), stop, console)
                 .plan()

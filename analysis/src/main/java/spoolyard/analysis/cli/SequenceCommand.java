@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import spoolyard.analysis.report.LearnedReport;
 import spoolyard.analysis.report.OrdersAtRisk;
 import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
@@ -18,7 +19,6 @@ import spoolyard.analysis.schedule.Candidate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.schedule.Weights;
-import spoolyard.analysis.sequence.Plan;
 import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
 import spoolyard.core.plant.Plant;
@@ -96,6 +96,14 @@ final class SequenceCommand implements Callable<Integer> {
     private Weights.First first;
 
     @Option(
+            names = "--learn",
+            paramLabel = "ROUNDS",
+            defaultValue = "2",
+            description = "How often the search learns from simulated runs what orders really take and when material is"
+                    + " there; 0 for never. Default: ${DEFAULT-VALUE}.")
+    private int learn;
+
+    @Option(
             names = "--robust",
             paramLabel = "N",
             defaultValue = "0",
@@ -153,6 +161,7 @@ final class SequenceCommand implements Callable<Integer> {
         Requirements.within("--purge-per-kg", purgePerKg == null ? 0 : purgePerKg, 0, MOST_MONEY);
         Requirements.within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
         Requirements.within("--late", late, 0, MOST_MONEY);
+        Requirements.range("--learn", learn, 0, LearningSearch.MOST_ROUNDS);
         Requirements.range("--replications", replications, robust == 0 ? 0 : 2, MOST_REPLICATIONS);
         if (robust != 0) {
             Requirements.range("--robust", robust, 2, RobustReport.MOST);
@@ -170,18 +179,19 @@ final class SequenceCommand implements Callable<Integer> {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private void tell(PlantBook book, Scenario read, Stop stop) throws InputException, IOException {
-        List<PlanFigures> others = Baselines.of(book);
-        List<Plan> starts = others.stream().map(other -> other.timed().plan()).toList();
-        Solution found = SearchOptions.solve(book.problem(), starts, search.settings(1, 0), stop, console);
+    private void tell(PlantBook plain, Scenario read, Stop stop) throws InputException, IOException {
+        PlantClock clock = new PlantClock(read.info().start());
+        LearningSearch.Found learned = new LearningSearch(console, simulator, search, learn).run(plain, stop);
+        PlantBook book = learned.book();
+        Solution found = learned.solution();
         PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
         PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
         PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, simulation, stop);
         Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
-        SequenceReport report = new SequenceReport(
-                plan, others, solution, new PlantClock(read.info().start()));
+        SequenceReport report = new SequenceReport(plan, Baselines.of(book), solution, clock);
         print(report.perLine(console.ink()));
         print(report.summary(console.ink()));
+        print(new LearnedReport(book.experience(), book.plant(), clock).lines());
         finish(read, plan, simulation, simulation::besideToday);
     }
 
@@ -192,10 +202,9 @@ final class SequenceCommand implements Callable<Integer> {
         finish(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
     }
 
-    private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) throws InputException {
-        PlantBook book = cheapest.book();
+    private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) {
         List<Candidate> candidates =
-                new RobustSearch(book, around.frozen(book.plant()), search, stop, console).candidates(cheapest, robust);
+                new RobustSearch(cheapest.book(), search, stop, console).candidates(cheapest, robust);
         if (candidates.size() == 1) {
             print(List.of("Robust: no other plan found that is clearly different.", ""));
             return cheapest;

@@ -9,6 +9,7 @@ import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
+import spoolyard.core.plant.Product;
 import spoolyard.core.plant.StartStop;
 import spoolyard.core.plant.Stoppage;
 import spoolyard.core.plant.Window;
@@ -100,11 +101,20 @@ final class LineTimes {
                 * order.product().spoolKg()
                 * (1 + line.overlength())
                 / (1 - Math.min(0.99, line.defectProbability()));
-        double rateKgPerH = line.rateKgPerH(order.product());
+        double rateKgPerH = rateKgPerH(order.product());
         double stopped = line.stoppages().stream()
                 .mapToDouble(stoppage -> lostShare(stoppage, rateKgPerH))
                 .sum();
         return kg / rateKgPerH * S_PER_H * (1 + stopped);
+    }
+
+    /** What the line extrudes, or what its dryer gives, if that is less. */
+    private double rateKgPerH(Product product) {
+        double driedKgPerH = line.supply()
+                .map(supply ->
+                        supply.limitKgPerH(supply.hopperKg(), product.polymer().dryingS()))
+                .orElse(Double.POSITIVE_INFINITY);
+        return Math.min(line.rateKgPerH(product), driedKgPerH);
     }
 
     /** Time lost for each second of making. A stop of one strand costs that strand's share of the output. */

@@ -6,8 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import spoolyard.analysis.sequence.TimedPlan;
 import spoolyard.analysis.sequence.TimedPlan.TimedJob;
+import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
+import spoolyard.core.plant.OrderBook;
+import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Product;
 import spoolyard.core.quantity.Ticks;
 
@@ -122,5 +125,15 @@ public record PlanFigures(
             }
         }
         return sequence;
+    }
+
+    /**
+     * The plant with this plan as its given sequence.
+     *
+     * @return another plant
+     */
+    public Plant asGiven() {
+        Plant plant = book.plant();
+        return plant.with(new OrderBook(plant.book().orders(), DispatchRule.GIVEN_SEQUENCE, sequence()));
     }
 }

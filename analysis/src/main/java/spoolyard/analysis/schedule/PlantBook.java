@@ -3,6 +3,7 @@ package spoolyard.analysis.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import spoolyard.analysis.sequence.Changeovers;
 import spoolyard.analysis.sequence.InfeasibleBookException;
@@ -13,7 +14,6 @@ import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Product;
-import spoolyard.core.quantity.Ticks;
 
 /**
  * A plant's order book as a sequencing problem. Immutable.
@@ -22,10 +22,10 @@ import spoolyard.core.quantity.Ticks;
  * @param weights what its plans are judged by
  * @param products the products of the orders and of the lines now, each melt once
  * @param problem the problem; its jobs and lines in the order of the plant's
+ * @param experience what its times owe to simulated runs
  */
-public record PlantBook(Plant plant, Weights weights, List<Product> products, SequencingProblem problem) {
-    private static final double S_PER_H = 3600;
-
+public record PlantBook(
+        Plant plant, Weights weights, List<Product> products, SequencingProblem problem, Experience experience) {
     /** Copies the list. */
     public PlantBook {
         products = List.copyOf(products);
@@ -41,11 +41,44 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
      * @throws InfeasibleBookException if no plan is possible; says why
      */
     public static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen) {
+        return of(plant, weights, frozen, Experience.NONE);
+    }
+
+    /**
+     * The same book with times as runs taught them.
+     *
+     * @param experience what runs taught
+     * @return another book, frozen orders as here
+     */
+    public PlantBook with(Experience experience) {
+        return of(plant, weights, frozen(), experience);
+    }
+
+    /**
+     * The same book judged by other weights.
+     *
+     * @param weights what its plans are judged by
+     * @return another book, frozen orders and experience as here
+     */
+    public PlantBook with(Weights weights) {
+        return of(plant, weights, frozen(), experience);
+    }
+
+    private Map<String, List<String>> frozen() {
+        return problem.lines().stream().collect(Collectors.toMap(SequencedLine::name, line -> line.frozen().stream()
+                .map(job -> problem.jobs().get(job).id())
+                .toList()));
+    }
+
+    private static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen, Experience experience) {
         List<Product> products = products(plant);
         List<LineTimes> times =
                 plant.lines().stream().map(line -> new LineTimes(plant, line)).toList();
-        List<Job> jobs = plant.book().orders().stream()
-                .map(order -> job(plant, weights, order, numberOf(products, order.product()), times))
+        JobMaker maker = new JobMaker(plant, weights, times, experience);
+        List<Job> jobs = IntStream.range(0, plant.book().orders().size())
+                .mapToObj(order -> maker.job(
+                        order,
+                        numberOf(products, plant.book().orders().get(order).product())))
                 .toList();
         ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(plant, weights);
         List<SequencedLine> lines = new ArrayList<>();
@@ -57,7 +90,7 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
             lines.add(new SequencedLine(
                     each.name(), times.get(line).hours(), changeovers(arithmetic, each, products), first));
         }
-        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0));
+        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0), experience);
     }
 
     private static List<Product> products(Plant plant) {
@@ -87,45 +120,6 @@ public record PlantBook(Plant plant, Weights weights, List<Product> products, Se
                 .findFirst()
                 .orElseThrow(
                         () -> new InfeasibleBookException("Order " + id + " is frozen but not in the order book."));
-    }
-
-    private static Job job(Plant plant, Weights weights, Order order, int product, List<LineTimes> times) {
-        List<Double> runS = new ArrayList<>();
-        for (int line = 0; line < times.size(); line++) {
-            Line each = plant.lines().get(line);
-            boolean canRun = order.lines().contains(each.name()) && each.canMake(order.product());
-            runS.add(canRun ? times.get(line).runS(order) : Double.POSITIVE_INFINITY);
-        }
-        if (runS.stream().allMatch(run -> run == Double.POSITIVE_INFINITY)) {
-            throw new InfeasibleBookException(noLine(plant, order));
-        }
-        return new Job(
-                order.id(),
-                product,
-                Ticks.toSeconds(order.releaseTick()),
-                Ticks.toSeconds(order.dueTick()) - weights.reserveH() * S_PER_H,
-                weights.latePerS(order.spools(), order.weight()),
-                runS);
-    }
-
-    /** Says which of its wishes no line can meet. */
-    private static String noLine(Plant plant, Order order) {
-        Product product = order.product();
-        List<String> polymer =
-                names(plant, line -> line.polymers().contains(product.polymer().code()));
-        List<String> diameter = names(plant, line -> line.diametersMm().contains(product.diameterMm()));
-        return "Order " + order.id() + " (" + product.label() + ") can be made on no line: "
-                + product.polymer().code() + " runs on " + shown(polymer) + ", " + product.diameterMm() + " mm on "
-                + shown(diameter)
-                + (order.lines().isEmpty() ? "" : ", and it may run on " + shown(order.lines())) + ".";
-    }
-
-    private static List<String> names(Plant plant, java.util.function.Predicate<Line> which) {
-        return plant.lines().stream().filter(which).map(Line::name).toList();
-    }
-
-    private static String shown(List<String> names) {
-        return names.isEmpty() ? "no line" : String.join(", ", names);
     }
 
     private static Changeovers changeovers(ChangeoverArithmetic arithmetic, Line line, List<Product> products) {

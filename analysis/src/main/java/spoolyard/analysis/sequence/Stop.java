@@ -9,7 +9,12 @@ public final class Stop {
         asked = true;
     }
 
-    boolean isAsked() {
+    /**
+     * Whether somebody asked.
+     *
+     * @return true from then on
+     */
+    public boolean isAsked() {
         return asked;
     }
 }

@@ -40,7 +40,7 @@ final class PlanEditTest {
                 new SequencedLine("L2", WorkingTime.always(), table, frozenOnL2));
         Weights weights = new Weights(
                 Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 0.5, reserveH, Weights.First.NEITHER);
-        return new PlantBook(PLANT, weights, List.of(), new SequencingProblem(jobs, lines, 0));
+        return new PlantBook(PLANT, weights, List.of(), new SequencingProblem(jobs, lines, 0), Experience.NONE);
     }
 
     private static PlanEdit edit(PlantBook book) throws RefusedChangeException {
