@@ -17,6 +17,7 @@ import spoolyard.core.quantity.Ticks;
  * @param clock the plant's clock
  */
 public record LearnedReport(Experience experience, Plant plant, PlantClock clock) {
+    private static final int WIDTH = 98;
     private static final int MOST = 4;
     private static final double WORTH_TELLING = 0.05;
 
@@ -29,18 +30,22 @@ public record LearnedReport(Experience experience, Plant plant, PlantClock clock
         List<String> lines = new ArrayList<>();
         List<Factor> factors = factors();
         if (!factors.isEmpty()) {
-            lines.add("Learned from simulated runs, times as long as means say: "
-                    + joined(factors.stream().map(Factor::text).toList()) + ".");
+            lines.addAll(told("Learned in simulation, how many times as long as reckoned orders take: "
+                    + joined(factors.stream().map(Factor::text).toList())));
         }
         List<Integer> waiting = waiting();
         if (!waiting.isEmpty()) {
-            lines.add("Not before their material is there: "
-                    + joined(waiting.stream().map(this::ready).toList()) + ".");
+            lines.addAll(told("Not begun before their material is there: "
+                    + joined(waiting.stream().map(this::ready).toList())));
         }
         if (!lines.isEmpty()) {
             lines.add("");
         }
         return lines;
+    }
+
+    private static List<String> told(String sentence) {
+        return Wrapped.lines(sentence + ".", "", WIDTH);
     }
 
     private record Factor(String where, double factor) {
