@@ -54,13 +54,22 @@ final class FormatDocumentTest {
             default -> folder.write(example.tag() + ".csv", example.text());
         }
 
-        Scenario scenario = folder.read("/files/changeovers=" + changeovers(folder, example));
+        Scenario scenario = folder.read(sets(folder, example));
 
         assertThat(scenario.plant().finishing().stations()).isNotEmpty();
     }
 
     private static String shown(ScenarioFolder folder) {
         return folder.path().toString();
+    }
+
+    private static String[] sets(ScenarioFolder folder, Example example) {
+        String changeovers = "/files/changeovers=" + changeovers(folder, example);
+        return example.tag().equals("plan")
+                ? new String[] {
+                    changeovers, "/orders={rule: given sequence, sequence: " + folder.shown("plan.csv") + "}"
+                }
+                : new String[] {changeovers};
     }
 
     private static String changeovers(ScenarioFolder folder, Example example) {
@@ -70,7 +79,7 @@ final class FormatDocumentTest {
     @Test
     void hasExamplesOfEverySort() throws IOException {
         assertThat(examples().map(Example::tag).distinct())
-                .containsExactlyInAnyOrder("part", "variation", "complete", "orders", "colours", "changeovers");
+                .containsExactlyInAnyOrder("part", "variation", "complete", "orders", "colours", "changeovers", "plan");
     }
 
     @Test

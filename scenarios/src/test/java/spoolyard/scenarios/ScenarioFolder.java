@@ -104,8 +104,12 @@ public final class ScenarioFolder {
 
     /** Reads the scenario, which must be sound. */
     public Scenario read(String... sets) {
+        return readOf(folder, sets);
+    }
+
+    static Scenario readOf(Path folderOrFile, String... sets) {
         try {
-            return ScenarioReader.read(folder, List.of(sets));
+            return ScenarioReader.read(folderOrFile, List.of(sets));
         } catch (ScenarioException e) {
             throw new AssertionError("not sound:\n" + e.getMessage(), e);
         }

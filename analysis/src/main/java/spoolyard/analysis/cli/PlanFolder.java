@@ -3,7 +3,11 @@ package spoolyard.analysis.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import spoolyard.analysis.purge.Calibration;
+import spoolyard.analysis.report.FloorPages;
 import spoolyard.analysis.report.PlanChart;
 import spoolyard.analysis.report.PlanFiles;
 import spoolyard.analysis.report.PlantClock;
@@ -12,13 +16,38 @@ import spoolyard.core.colour.Viewing;
 import spoolyard.scenarios.Scenario;
 
 /**
- * Writes a plan into a folder: as a table, as a scenario that runs it and as a picture. Immutable.
+ * Writes a plan into a folder: as a table, as a scenario that runs it, as a picture and as pages for the floor.
+ * Immutable.
  *
  * @param folder where; made if it is not there
  * @param scenario what was planned
  * @param path where that was read from
  */
 record PlanFolder(Path folder, Scenario scenario, Path path) {
+    /**
+     * Looks whether it may be written, before any work is done.
+     *
+     * @throws InputException if it is a file, or a file of the scenario stands where the plan is to be
+     */
+    void check() throws InputException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new InputException("--out = " + folder, "Must be a folder.", "give the name of a folder");
+        }
+        List<Path> own = Stream.of("plan.csv", "plan.yaml").map(this::absolute).toList();
+        for (String file : scenario.info().files()) {
+            if (own.contains(Path.of(file).toAbsolutePath().normalize())) {
+                throw new InputException(
+                        "--out = " + folder,
+                        "Must not be the folder of " + file + ", which the scenario is read from.",
+                        "give the name of another folder");
+            }
+        }
+    }
+
+    private Path absolute(String name) {
+        return folder.resolve(name).toAbsolutePath().normalize();
+    }
+
     /**
      * Writes all of it; what is there is replaced.
      *
@@ -31,10 +60,14 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
         PlanFiles files = new PlanFiles(plan, clock);
         Files.createDirectories(folder);
         files.writeTable(folder.resolve("plan.csv"));
-        files.writeVariation(folder.resolve("plan.yaml"), path);
+        PlanFiles.writeVariation(folder.resolve("plan.yaml"), path, "plan.csv");
         byte[] picture = Drawing.bytes(() -> PlanChart.png(plan, clock, viewing()), console.err());
         if (picture.length > 0) {
             OutputFile.write(folder.resolve("plan.png"), picture);
+        }
+        for (Map.Entry<String, String> page :
+                new FloorPages(plan, clock, viewing()).byFile().entrySet()) {
+            OutputFile.write(folder.resolve("floor").resolve(page.getKey()), page.getValue());
         }
         console.out()
                 .println("Plan in " + folder.resolve("plan.csv") + "; run it with: spoolyard run "

@@ -1,7 +1,6 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -159,6 +158,9 @@ final class SequenceCommand implements Callable<Integer> {
     public Integer call() throws InputException, ScenarioException, IOException {
         checkNumbers();
         Scenario read = scenario.read();
+        if (out != null) {
+            new PlanFolder(out, read, scenario.path()).check();
+        }
         PlantBook book = book(read.plant());
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
             tell(read, book, ctrlC.stop());
@@ -189,9 +191,6 @@ final class SequenceCommand implements Callable<Integer> {
         within("--late", late, 0, MOST_MONEY);
         within("--reserve", reserveH, 0, MOST_RESERVE_H);
         within("--replications", replications, 0, MOST_REPLICATIONS);
-        if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
-            throw new InputException("--out = " + out, "Must be a folder.", "give the name of a folder");
-        }
     }
 
     private static void within(String option, double value, double least, double most) throws InputException {

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import spoolyard.analysis.schedule.ChangeoverEstimate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.sequence.TimedPlan.TimedJob;
@@ -87,33 +86,24 @@ public record PlanFiles(PlanFigures plan, PlantClock clock) {
     }
 
     /**
-     * A variation that makes the orders in this sequence.
+     * A variation that makes the orders as a table of the same folder says.
      *
      * @param file where; replaced if it is there
      * @param scenario what it varies, as a path from where the program was started
+     * @param table file name of the table
      * @throws IOException if it cannot be written
      */
-    public void writeVariation(Path file, Path scenario) throws IOException {
+    public static void writeVariation(Path file, Path scenario, String table) throws IOException {
         Path folder = file.toAbsolutePath().normalize().getParent();
         Path base = scenario.toAbsolutePath().normalize();
-        StringBuilder text = new StringBuilder("# The scenario with its orders in the sequence of plan.csv.\n");
-        text.append("base: \"")
-                .append(shown(folder, base).replace("\\", "/").replace("\"", "\\\""))
-                .append("\"\norders:\n  rule: given sequence\n  sequence:\n");
-        for (Map.Entry<String, List<String>> line : plan.sequence().entrySet()) {
-            text.append("    ").append(quoted(line.getKey())).append(": [");
-            text.append(String.join(
-                    ", ", line.getValue().stream().map(PlanFiles::quoted).toList()));
-            text.append("]\n");
-        }
-        Files.writeString(file, text);
+        String shown = shown(folder, base).replace("\\", "/").replace("\"", "\\\"");
+        Files.writeString(
+                file,
+                "# The scenario with its orders in the sequence of " + table + ".\nbase: \"" + shown
+                        + "\"\norders:\n  rule: given sequence\n  sequence: " + table + "\n");
     }
 
     private static String shown(Path folder, Path base) {
         return folder.getRoot().equals(base.getRoot()) ? folder.relativize(base).toString() : base.toString();
-    }
-
-    private static String quoted(String text) {
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 }

@@ -1,6 +1,9 @@
 package spoolyard.analysis.schedule;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
@@ -41,9 +44,22 @@ public final class ChangeoverArithmetic {
      * @return what it is expected to take; nothing if the melt is the same
      */
     public ChangeoverEstimate estimate(Line line, Product from, Product to) {
-        if (from.sameMelt(to)) {
-            return ChangeoverEstimate.NONE;
-        }
+        return from.sameMelt(to) ? ChangeoverEstimate.NONE : sum(line, from, to).estimate();
+    }
+
+    /**
+     * Who is needed for a changeover, and how long.
+     *
+     * @param line where
+     * @param from product before
+     * @param to product after
+     * @return expected attended seconds by who may do it, in the order of the work; empty if the melt is the same
+     */
+    public Map<CrewNeed, Double> crewS(Line line, Product from, Product to) {
+        return from.sameMelt(to) ? Map.of() : Collections.unmodifiableMap(sum(line, from, to).attendedS);
+    }
+
+    private Sum sum(Line line, Product from, Product to) {
         boolean polymerChanges = !from.polymer().code().equals(to.polymer().code());
         boolean diameterChanges = from.diameterMm() != to.diameterMm();
         boolean colourChanges =
@@ -70,7 +86,7 @@ public final class ChangeoverArithmetic {
         if (colourChanges) {
             sum.approve(purgeKg.orElse(0));
         }
-        return sum.estimate();
+        return sum;
     }
 
     /** Adds up the steps of one changeover. */
@@ -84,6 +100,7 @@ public final class ChangeoverArithmetic {
         private double lineS;
         private double crewS;
         private double crewMoney;
+        private final Map<CrewNeed, Double> attendedS = new LinkedHashMap<>();
 
         Sum(Line line, Product to, boolean isMixed) {
             this.line = line;
@@ -98,9 +115,14 @@ public final class ChangeoverArithmetic {
 
         void attended(double seconds, CrewNeed crew) {
             lineS += seconds;
+            worked(seconds, crew);
+        }
+
+        void worked(double seconds, CrewNeed crew) {
             if (!crew.isNobody()) {
                 crewS += seconds;
                 crewMoney += seconds / S_PER_H * weights.crewPerH(crew);
+                attendedS.merge(crew, seconds, Double::sum);
             }
         }
 
@@ -132,7 +154,7 @@ public final class ChangeoverArithmetic {
 
         /**
          * Each refusal costs a further purge and another judgement: a geometric number of them. What is made until the
-         * judgement is waste, or, where it is held, only if refused.
+         * judgement is waste, or, where it is held, only if refused; somebody judges it all the same.
          */
         void approve(double purgedKg) {
             ChangeoverRules.Approval how = rules.approval();
@@ -141,6 +163,7 @@ public final class ChangeoverArithmetic {
             }
             double refusals = how.refusalProbability() / (1 - how.refusalProbability());
             boolean isHeld = how.meanwhile() == ChangeoverRules.Approval.Meanwhile.HOLD;
+            worked(isHeld ? how.durationS().mean() : 0, how.crew());
             runsToWaste(how.durationS().mean() * (isHeld ? refusals : 1 + refusals), how.crew());
             purge(refusals * how.extraPurgeShare() * purgedKg);
         }

@@ -2,8 +2,10 @@ package spoolyard.analysis.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spoolyard.analysis.sequence.TimedPlan.TimedJob;
+import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Product;
@@ -16,6 +18,7 @@ import spoolyard.core.quantity.Ticks;
  * @param order the order
  * @param before what the line holds when it gets there; empty: nothing
  * @param change the changeover
+ * @param crewS who is needed for it, attended seconds
  * @param startTick begin of the changeover, ticks since the start of the plan
  * @param makingTick begin of making
  * @param endTick end of making
@@ -26,6 +29,7 @@ public record PlacedOrder(
         Order order,
         Optional<Product> before,
         ChangeoverEstimate change,
+        Map<CrewNeed, Double> crewS,
         long startTick,
         long makingTick,
         long endTick,
@@ -61,10 +65,16 @@ public record PlacedOrder(
                 plan.order(job),
                 before,
                 plan.before(line, job),
+                crewS(book, where, before, plan.order(job)),
                 tick(job.startS()),
                 tick(job.makingS()),
                 tick(job.endS()),
                 book.problem().lines().get(line).frozen().contains(job.job()));
+    }
+
+    private static Map<CrewNeed, Double> crewS(PlantBook book, Line line, Optional<Product> before, Order order) {
+        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(book.plant(), book.weights());
+        return before.map(from -> arithmetic.crewS(line, from, order.product())).orElse(Map.of());
     }
 
     private static long tick(double seconds) {

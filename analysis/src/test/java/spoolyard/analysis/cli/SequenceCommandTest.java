@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.ScenarioReader;
+import spoolyard.scenarios.fault.ScenarioException;
 
 final class SequenceCommandTest {
     private static final String ORRENVALE =
@@ -67,6 +71,37 @@ final class SequenceCommandTest {
                 "--out",
                 folder.resolve("run").toString());
         assertThat(run.code()).as(run.err()).isZero();
+    }
+
+    @Test
+    void thePlanRunsTheSameFromItsTableAndFromLists() throws IOException, ScenarioException {
+        sequence("--replications=0", "--out", folder.toString());
+        Scenario plan = ScenarioReader.read(folder.resolve("plan.yaml"), List.of());
+        StringBuilder lists = new StringBuilder("base: plan.yaml\norders:\n  sequence:\n");
+        plan.plant().book().givenSequence().forEach((line, ids) -> lists.append("    " + line + ": " + ids + "\n"));
+        Files.writeString(folder.resolve("lists.yaml"), lists);
+
+        assertThat(plan.plant().book().givenSequence().values().stream().flatMap(List::stream))
+                .hasSize(120);
+        assertThat(plan.warnings()).noneMatch(each -> each.text().contains("plan.csv"));
+        assertThat(ordersAsRun("plan.yaml")).isEqualTo(ordersAsRun("lists.yaml"));
+    }
+
+    private String ordersAsRun(String scenario) throws IOException {
+        Path out = folder.resolve(scenario + "-run");
+        Called.with("run", folder.resolve(scenario).toString(), "--replications=1", "--no-charts", "--out=" + out);
+        return Files.readString(out.resolve("orders.csv")) + Files.readString(out.resolve("changeovers.csv"));
+    }
+
+    @Test
+    void doesNotWriteOverItsOwnScenario() {
+        sequence("--replications=0", "--out", folder.toString());
+
+        Called again = Called.with(
+                "sequence", folder.resolve("plan.yaml").toString(), "--iterations=1000", "--out", folder.toString());
+
+        assertThat(again.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(again.err()).contains("Must not be the folder of ", "plan.yaml, which the scenario is read from.");
     }
 
     @Test

@@ -8,23 +8,22 @@ import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.field.Kind;
-import spoolyard.scenarios.field.ListKind;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
-import spoolyard.scenarios.field.NamedKind;
-import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Words;
-import spoolyard.scenarios.read.Node;
+import spoolyard.scenarios.read.SourceFiles;
 
 /** The part {@code orders}: how lines choose among the orders. */
 final class OrdersSection {
     private final PlantNames names;
     private final boolean isWhole;
+    private final SourceFiles files;
     private final Map<String, Order> orders = new LinkedHashMap<>();
 
     /** If the orders are not whole, some could not be read, and an unknown id is no fault of its own. */
-    OrdersSection(PlantNames names, List<Order> orders, boolean isWhole) {
+    OrdersSection(PlantNames names, List<Order> orders, boolean isWhole, SourceFiles files) {
         this.names = names;
+        this.files = files;
         this.isWhole = isWhole;
         orders.forEach(order -> this.orders.putIfAbsent(order.id(), order));
     }
@@ -40,40 +39,17 @@ final class OrdersSection {
 
     private OrderBook book(MappingReader r) {
         DispatchRule rule = r.required("rule", Words.oneOf(DispatchRule.class));
-        Kind<String> order = isWhole ? Words.name("order", orders.keySet()) : Words.text();
         Map<String, List<String>> sequence =
-                r.optional("sequence", new NamedKind<>(line -> new SequenceKind(line, order)), Map.of());
+                r.optional("sequence", new SequencesKind(names, orders, isWhole, files), Map.of());
         if (rule == DispatchRule.GIVEN_SEQUENCE == sequence.isEmpty()) {
             r.raw("rule").ifPresent(node -> r.reading()
                     .fault(
                             FaultKind.CONTRADICTION,
                             node,
                             "The rule given sequence needs a sequence, and only that rule has one.",
-                            "add sequence: {LINE: [ORDER, ...]}, or choose the other rule"));
+                            "add sequence: {LINE: [ORDER, ...]} or sequence: plan.csv, or choose the other rule"));
         }
         return new OrderBook(
                 List.copyOf(orders.values()), rule, sequence, r.optional("accept_shortfall", Amounts.SHARE, 0.0));
-    }
-
-    /** The orders of one line. */
-    private final class SequenceKind implements Kind<List<String>> {
-        private final String line;
-        private final Kind<String> order;
-
-        SequenceKind(String line, Kind<String> order) {
-            this.line = line;
-            this.order = order;
-        }
-
-        @Override
-        public List<String> read(Node node, Reading reading) {
-            Words.name("line", names.lines()).read(new Node.Text(node.origin(), line), reading);
-            return ListKind.of(order).read(node, reading);
-        }
-
-        @Override
-        public List<String> standIn() {
-            return List.of();
-        }
     }
 }

@@ -120,7 +120,7 @@ public final class PlantReader {
         int before = reading.faults().count();
         List<Order> orders = file.read(table.rows());
         boolean isWhole = table.isWhole() && reading.faults().count() == before;
-        OrdersSection section = new OrdersSection(names, orders, isWhole);
+        OrdersSection section = new OrdersSection(names, orders, isWhole, files);
         return r.optional("orders", section.kind(), section.byDueDate());
     }
 }

@@ -1,5 +1,6 @@
 package spoolyard.scenarios.check;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,29 +16,26 @@ import spoolyard.scenarios.read.Node;
 
 /** Checks a given sequence: each order at most once, and on a line that can make it. */
 final class SequenceCheck {
-    private final OrderBook book;
-    private final Node.Mapping tree;
     private final Reading reading;
     private final Map<String, Order> orders = new HashMap<>();
     private final Set<String> placed = new HashSet<>();
 
-    SequenceCheck(OrderBook book, Node.Mapping tree, Reading reading) {
-        this.book = book;
-        this.tree = tree;
+    SequenceCheck(Collection<Order> all, Reading reading) {
         this.reading = reading;
-        book.orders().forEach(order -> orders.put(order.id(), order));
+        all.forEach(order -> orders.put(order.id(), order));
     }
 
-    void run() {
+    static void run(OrderBook book, Node.Mapping tree, Reading reading) {
+        SequenceCheck check = new SequenceCheck(book.orders(), reading);
         book.givenSequence().forEach((line, ids) -> {
             Origin list = Trees.at(tree, "orders", "sequence", line).origin();
             for (int i = 0; i < ids.size(); i++) {
-                check(line, ids.get(i), list.child(Integer.toString(i)));
+                check.check(line, ids.get(i), list.child(Integer.toString(i)));
             }
         });
     }
 
-    private void check(String line, String id, Origin origin) {
+    void check(String line, String id, Origin origin) {
         List<String> able = orders.get(id).lines();
         if (!placed.add(id)) {
             report(

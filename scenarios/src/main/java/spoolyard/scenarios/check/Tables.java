@@ -36,7 +36,7 @@ record Tables(Table orders, Table colours, Table changeovers) {
     }
 
     /** Rows of one file. */
-    private record TableKind(SourceFiles files, CsvColumns columns) implements Kind<Table> {
+    record TableKind(SourceFiles files, CsvColumns columns) implements Kind<Table> {
         @Override
         public Table read(Node node, Reading reading) {
             int before = reading.faults().count();
