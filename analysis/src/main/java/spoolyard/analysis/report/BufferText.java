@@ -64,9 +64,8 @@ public final class BufferText {
         lines.add(ink.faint("\u00b1 is the 95 % interval at each capacity, of " + report.replications()
                         + " replications at least; the same luck at all of them.")
                 .replace("\u00b1", ink.plusMinus()));
-        lines.add(
-                ink.faint("Dedicated operator: somebody always at hand at normal pace, the accumulator home before each"
-                        + " swap. docs/buffer.md"));
+        lines.add(ink.faint("Dedicated operator: always at hand at normal pace, accumulator home before each swap."
+                + " docs/buffer.md"));
         return lines;
     }
 

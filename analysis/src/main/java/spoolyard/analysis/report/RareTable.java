@@ -35,11 +35,10 @@ final class RareTable {
         lines.add(ink.faint(row("m", "swaps, expected", "operator", "the runs", "% of swaps", "times")));
         report.curve().points().forEach(point -> lines.add(row(point)));
         lines.add("");
-        lines.add(
-                ink.faint("Overflows are expected, not counted: each swap by the chance that its work outlasts the room"
-                        + " left when"));
-        lines.add(ink.faint("it began; counted where something came between. Speed-up: variance x time of counting over"
-                + " that of"));
+        lines.add(ink.faint(
+                "Overflows are expected, not counted: each swap by the chance that its work outlasts the room"));
+        lines.add(ink.faint(
+                "left; counted where something came between. Speed-up: variance x time of counting over that of"));
         lines.add(ink.faint(String.format(
                 Locale.ROOT,
                 "expecting, the time ratio measured here: %.2f; ~ where too few were seen to measure the variance.",
