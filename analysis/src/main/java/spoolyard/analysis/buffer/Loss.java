@@ -14,12 +14,13 @@ import spoolyard.core.record.RunResult;
  *
  * @param shifts shifts of the plant within the run; one that is cut off counts by its part
  * @param swaps spool changes
- * @param overflows of these, changes in which the accumulator filled
+ * @param overflows of these, changes in which the accumulator filled; where they are rare, as many as were to be expected
  * @param overflowsByCause the same by cause
  * @param wasteKg filament sent to the bin for a full or nearly full accumulator, restarts after an overflow stop included, kg
  * @param lostMin output lost in minutes of the line at its rate: what went to the bin, what a slowed line did not make,
  *     and the time stopped
  * @param cost what that is worth; not a number without prices
+ * @param counted of the changes, those whose overflow was counted and not expected
  */
 public record Loss(
         double shifts,
@@ -28,11 +29,51 @@ public record Loss(
         Map<OverflowCause, Long> overflowsByCause,
         double wasteKg,
         double lostMin,
-        double cost) {
+        double cost,
+        Counted counted) {
     /** Copies the map; every cause must be a key. */
     public Loss {
         overflowsByCause = Collections.unmodifiableMap(new EnumMap<>(overflowsByCause));
     }
+
+    /**
+     * A replication all of whose overflows were counted.
+     *
+     * @param shifts as above
+     * @param swaps as above
+     * @param overflows as above
+     * @param overflowsByCause as above
+     * @param wasteKg as above
+     * @param lostMin as above
+     * @param cost as above
+     */
+    public Loss(
+            double shifts,
+            double swaps,
+            double overflows,
+            Map<OverflowCause, Long> overflowsByCause,
+            double wasteKg,
+            double lostMin,
+            double cost) {
+        this(shifts, swaps, overflows, overflowsByCause, wasteKg, lostMin, cost, new Counted(swaps, overflows));
+    }
+
+    /**
+     * Overflows that were seen to happen, whether counted or not.
+     *
+     * @return their number
+     */
+    double seenOverflows() {
+        return overflowsByCause.values().stream().mapToLong(Long::longValue).sum();
+    }
+
+    /**
+     * Spool changes whose overflow was counted.
+     *
+     * @param swaps how many
+     * @param overflows of these, changes in which the accumulator filled
+     */
+    public record Counted(double swaps, double overflows) {}
 
     /**
      * Reads it off a replication.

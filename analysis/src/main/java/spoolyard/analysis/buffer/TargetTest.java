@@ -11,7 +11,8 @@ import org.hipparchus.stat.StatUtils;
  * <p>The mean of the excess over the target is on one side of 0 if Student's one-sided bound is. Losses that are rare make
  * the bound too bold on the low side, because the worst has not been seen yet. So a target only counts as met if it is
  * also met with the largest number of overflows that the number seen allows for, each as costly as those seen: the upper
- * bound of Garwood, Biometrika 28 (1936) 437-442, for a Poisson mean. With none seen it is {@code -ln(alpha)}.
+ * bound of Garwood, Biometrika 28 (1936) 437-442, for a Poisson mean. With none seen it is {@code -ln(alpha)}. Of
+ * overflows that were expected and not counted nothing can be unseen.
  *
  * @param target what is to be met
  * @param alpha chance of a wrong answer, in (0, 1)
@@ -34,7 +35,11 @@ record TargetTest(LossTarget target, double alpha) {
         double amount = amount(losses);
         double base = losses.stream().mapToDouble(target.measure()::base).sum();
         double each = overflows > 0 ? amount / overflows : elsewhere;
-        return mostOverflows(overflows) * each / base;
+        double counted =
+                losses.stream().mapToDouble(loss -> loss.counted().overflows()).sum();
+        double countedSwaps =
+                losses.stream().mapToDouble(loss -> loss.counted().swaps()).sum();
+        return (overflows - counted + Math.min(mostOverflows(counted), countedSwaps)) * each / base;
     }
 
     private double mostOverflows(double seen) {

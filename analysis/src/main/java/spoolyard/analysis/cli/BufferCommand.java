@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -17,6 +19,8 @@ import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.Limits;
 import spoolyard.analysis.buffer.LossMeasure;
 import spoolyard.analysis.buffer.LossTarget;
+import spoolyard.analysis.buffer.RareGain;
+import spoolyard.analysis.buffer.RareView;
 import spoolyard.analysis.buffer.SearchPlan;
 import spoolyard.analysis.buffer.SeenLosses;
 import spoolyard.analysis.report.BufferChart;
@@ -59,6 +63,8 @@ final class BufferCommand implements Callable<Integer> {
     private static final int FIRST_LOOK = 10;
     private static final int MOST_REPLICATIONS = 100_000;
     private static final int MOST_POINTS = 13;
+    private static final double RARE_PCT = 0.01;
+    private static final int TIMED_PAIRS = 3;
 
     private final Console console;
     private final Simulator simulator;
@@ -84,6 +90,13 @@ final class BufferCommand implements Callable<Integer> {
                         + " \"cost <= 20 per shift\". Without it only the curve is shown."
             })
     private String target;
+
+    @Option(
+            names = "--rare",
+            description =
+                    "Expect overflows rather than count them: each swap by the chance that its work outlasts the room"
+                            + " left. By itself for targets below 0.01 %% of swaps.")
+    private boolean isRare;
 
     @Option(
             names = "--confidence",
@@ -157,12 +170,9 @@ final class BufferCommand implements Callable<Integer> {
         Plant plant = read.plant();
         TreeSet<Double> shown = new TreeSet<>(Capacities.thinned(plan.capacitiesM(), MOST_POINTS));
         shown.add(line.accumulator().capacityM());
-        BufferTrial trial = new BufferTrial(
-                simulator,
-                experiment.seed(),
-                plant.lines().indexOf(line),
-                experiment.threads(),
-                experiment.progress(console));
+        LossObserver observer =
+                new LossObserver(simulator, experiment.seed(), plant.lines().indexOf(line), isRare(wanted));
+        BufferTrial trial = new BufferTrial(observer, experiment.threads(), experiment.progress(console));
         trial.read(scenario, lineName, plan.capacitiesM());
         trial.read(scenario, lineName, List.copyOf(shown));
         SeenLosses losses = new SeenLosses(trial);
@@ -182,7 +192,22 @@ final class BufferCommand implements Callable<Integer> {
                 curve,
                 finding,
                 experiment.replications(),
-                payBack.worth(plant, line, shown, losses, experiment.replications()));
+                payBack.worth(plant, line, shown, losses, experiment.replications()),
+                observer.isRare() ? Optional.of(gained(observer, plant, shown, losses)) : Optional.empty());
+    }
+
+    private boolean isRare(Optional<LossTarget> wanted) {
+        return isRare
+                || wanted.filter(target -> target.measure() == LossMeasure.OVERFLOW && target.atMost() < RARE_PCT)
+                        .isPresent();
+    }
+
+    private RareView gained(LossObserver observer, Plant plant, Set<Double> capacitiesM, SeenLosses losses) {
+        Map<Double, RareGain> gains = new TreeMap<>();
+        for (double capacityM : capacitiesM) {
+            gains.put(capacityM, RareGain.of(losses.at(capacityM, experiment.replications())));
+        }
+        return new RareView(gains, observer.timeRatio(plant, TIMED_PAIRS));
     }
 
     private void failIfNoneMeets(BufferReport report) throws InputException {

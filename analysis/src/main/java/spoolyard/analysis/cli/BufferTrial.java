@@ -3,42 +3,34 @@ package spoolyard.analysis.cli;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import spoolyard.analysis.buffer.Loss;
 import spoolyard.analysis.buffer.LossTrial;
 import spoolyard.analysis.experiment.CommonNumbers;
 import spoolyard.analysis.experiment.Progress;
-import spoolyard.analysis.experiment.Replicator;
 import spoolyard.core.plant.Plant;
-import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.fault.ScenarioException;
 
 /** Runs the scenario with an accumulator of another capacity. For one thread. */
 final class BufferTrial implements LossTrial {
-    private final Simulator simulator;
-    private final long seed;
+    private final LossObserver observer;
     private final Progress progress;
     private final CommonNumbers<Loss> runs;
     private final List<Double> capacities = new ArrayList<>();
-    private final List<Plant> plants = new ArrayList<>();
-    private final List<Replicator> replicators = new ArrayList<>();
+    private final List<IntFunction<Loss>> losses = new ArrayList<>();
 
     /**
      * Prepares to run.
      *
-     * @param simulator makes the replications
-     * @param seed master seed
-     * @param line place of the line among those of the plant
+     * @param observer observes what the line loses
      * @param threads replications at once
      * @param progress hears of each replication
      */
-    BufferTrial(Simulator simulator, long seed, int line, int threads, Progress progress) {
-        this.simulator = simulator;
-        this.seed = seed;
+    BufferTrial(LossObserver observer, int threads, Progress progress) {
+        this.observer = observer;
         this.progress = progress;
-        this.runs = new CommonNumbers<>(
-                (plant, replication) ->
-                        Loss.of(plants.get(plant), line, replicators.get(plant).replicate(replication)),
-                threads);
+        this.runs =
+                new CommonNumbers<>((plant, replication) -> losses.get(plant).apply(replication), threads);
     }
 
     /**
@@ -55,8 +47,7 @@ final class BufferTrial implements LossTrial {
             String metres = BigDecimal.valueOf(capacityM).toPlainString();
             Plant plant = scenario.readWith(List.of(pointer + metres + " m")).plant();
             capacities.add(capacityM);
-            plants.add(plant);
-            replicators.add(simulator.of(plant, seed, EventLog.SILENT));
+            losses.add(observer.of(plant));
         }
     }
 

@@ -55,6 +55,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));
         line.addSubcommand(new SwapsCommand(console));
+        line.addSubcommand(new CrewCommand(console, simulator));
         line.addSubcommand(new RelieveCommand(console, simulator));
         line.addSubcommand(new ScreenCommand(console, simulator));
         line.addSubcommand(new StudyCommand(console, simulator));

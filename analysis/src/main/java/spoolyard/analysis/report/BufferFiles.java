@@ -13,6 +13,7 @@ import java.util.Optional;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.buffer.RareGain;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.record.OverflowCause;
 
@@ -62,6 +63,7 @@ public final class BufferFiles implements ResultsFolder.Filling {
         if (!report.netPerYear().isEmpty()) {
             header.addAll(List.of("net_per_year", "net_per_year_half_width"));
         }
+        report.rare().ifPresent(rare -> header.addAll(List.of("overflows_seen", "counted_swaps", "swaps", "speed_up")));
         rows.add(header);
         report.curve().points().forEach(point -> rows.add(row(point)));
         return rows;
@@ -81,7 +83,20 @@ public final class BufferFiles implements ResultsFolder.Filling {
         Optional.ofNullable(report.netPerYear().get(point.capacityM()))
                 .ifPresent(net -> row.addAll(List.of(
                         Figures.cell(net.mean()), Figures.cell(net.halfWidth().orElse(Double.NaN)))));
+        report.rare().ifPresent(rare -> {
+            RareGain gain = rare.byCapacity().get(point.capacityM());
+            row.addAll(List.of(
+                    Figures.cell(gain.seen()),
+                    Figures.cell(gain.countedSwaps()),
+                    Figures.cell(gain.swaps()),
+                    exactOrCell(rare.speedUp(point.capacityM()))));
+        });
         return row;
+    }
+
+    /** Nothing where the number expected never varies, so that counting would never be as good. */
+    private static String exactOrCell(double speedUp) {
+        return Double.isInfinite(speedUp) ? "" : Figures.cell(speedUp);
     }
 
     private static List<List<String>> search(Finding finding) {

@@ -10,6 +10,7 @@ import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.DedicatedOperator;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.buffer.RareView;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
@@ -25,6 +26,7 @@ import spoolyard.core.plant.Prices;
  * @param finding the search for a target; empty if nobody asked for one
  * @param replications replications behind each point of the curve, at least
  * @param netPerYear by capacity, what it is worth a year against the present one; empty if nobody asked
+ * @param rare what it gained to expect overflows; empty if they were counted
  */
 public record BufferReport(
         Provenance provenance,
@@ -33,7 +35,8 @@ public record BufferReport(
         CapacityCurve curve,
         Optional<Finding> finding,
         int replications,
-        Map<Double, Interval> netPerYear) {
+        Map<Double, Interval> netPerYear,
+        Optional<RareView> rare) {
     /** Copies the map. */
     public BufferReport {
         netPerYear = Collections.unmodifiableMap(new TreeMap<>(netPerYear));

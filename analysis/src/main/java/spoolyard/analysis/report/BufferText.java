@@ -22,6 +22,7 @@ public final class BufferText {
     private static final int CAUSE = 10;
     private static final int DEDICATED = 12;
     private static final int NET = 12;
+    private static final int MOST_DECIMALS = 9;
     private static final int NET_HALF_WIDTH = 9;
     private static final Map<OverflowCause, String> CAUSES = causes();
 
@@ -56,14 +57,15 @@ public final class BufferText {
         lines.add(headed("Knee", knees()));
         report.worthMost().ifPresent(best -> lines.addAll(worth(best)));
         lines.add("");
-        lines.addAll(table());
+        lines.addAll(report.rare()
+                .map(rare -> new RareTable(report, rare, ink).lines())
+                .orElseGet(this::table));
         lines.add("");
         lines.add(ink.faint("\u00b1 is the 95 % interval at each capacity, of " + report.replications()
                         + " replications at least; the same luck at all of them.")
                 .replace("\u00b1", ink.plusMinus()));
-        lines.add(
-                ink.faint("Dedicated operator: somebody always at hand at normal pace, the accumulator home before each"
-                        + " swap. docs/buffer.md"));
+        lines.add(ink.faint("Dedicated operator: always at hand at normal pace, accumulator home before each swap."
+                + " docs/buffer.md"));
         return lines;
     }
 
@@ -187,7 +189,9 @@ public final class BufferText {
     }
 
     private static int decimals(double value) {
-        return value != 0 && Math.abs(value) < 1 ? 3 : 2;
+        return value != 0 && Math.abs(value) < 1
+                ? Math.max(3, Math.min(MOST_DECIMALS, 2 - (int) Math.floor(Math.log10(Math.abs(value)))))
+                : 2;
     }
 
     private static String headed(String head, String text) {

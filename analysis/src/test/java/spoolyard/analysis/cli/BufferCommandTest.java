@@ -51,6 +51,29 @@ final class BufferCommandTest {
         assertThat(called.out()).containsPattern("60 now ");
     }
 
+    /**
+     * Swaps lognormal, mean 18 s, cv 0.3: P(S > C/v) is 2.5e-5 at 95 m and 1.2e-5 at 100 m, by the closed form; so 100 m
+     * is the smallest of 80 ... 120 m with at most 0.0015 %, which a day of 432 swaps a replication never shows.
+     */
+    @Test
+    void findsACapacityWhoseOverflowsAreTooRareToBeSeen() throws IOException {
+        Called called = called(
+                "--target=overflow <= 0.0015 % of swaps",
+                "--set=/every_line/winder/stop={lognormal: {mean: 18 s, cv: 0.3}}",
+                "--from=80 m",
+                "--to=120 m",
+                "--step=5 m",
+                "--no-charts");
+
+        assertThat(called.err()).isEmpty();
+        assertThat(called.out())
+                .contains("100 m is the smallest capacity that meets it.", "Overflows are expected, not counted")
+                .containsPattern("(?m)^100 +11\\.7\\d .* 11\\.78 ");
+        assertThat(called.out().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(Files.readAllLines(folder.resolve("out/curve.csv")).get(0))
+                .endsWith("overflows_seen,counted_swaps,swaps,speed_up");
+    }
+
     /** A swap of 5 min outlasts 120 m, which last 71.6 s. */
     @Test
     void saysWhatLimitsATargetThatNoCapacityReaches() {

@@ -23,8 +23,9 @@ final class CrewLedger {
         ratedPaidTicks += span * payFactor;
     }
 
-    void waited(long span) {
-        waits++;
+    /** A call waited for a person, or waited again for another to go on. */
+    void waited(long span, boolean isAgain) {
+        waits += isAgain ? 0 : 1;
         waitTicks += span;
         longestWaitTicks = Math.max(longestWaitTicks, span);
     }

@@ -145,7 +145,7 @@ final class Member {
     private void arrive() {
         enter(State.WORKING);
         at = task.place;
-        shift.ledger(role.index()).waited(desk.engine().now() - task.raisedTick());
+        shift.ledger(role.index()).waited(desk.engine().now() - task.waitingTick(), task.isLeft());
         next.in(atPace(task.arrived()));
     }
 
@@ -243,7 +243,7 @@ final class Member {
     private void putTaskBack() {
         long left = leftTicks();
         Task unfinished = letGo();
-        unfinished.putBack(left);
+        unfinished.putBack(desk.engine().now(), left);
         desk.waitAgain(unfinished);
     }
 

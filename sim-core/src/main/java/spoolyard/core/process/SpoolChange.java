@@ -31,6 +31,7 @@ final class SpoolChange {
     private double missedM;
     private double standingMPerS;
     private double feedMPerS;
+    private boolean ownFeed;
     private OverflowCause counted;
     private long fullTick;
     private double fullLevelM;
@@ -86,8 +87,15 @@ final class SpoolChange {
     void feeds(long now, double mPerS) {
         if (mPerS != feedMPerS) {
             feedMPerS = mPerS;
-            disturbed(now);
+            if (!ownFeed) {
+                disturbed(now);
+            }
         }
+    }
+
+    /** Whether the feed changes for the level of this accumulator, as was to be expected. */
+    void ownFeed(boolean isOwn) {
+        ownFeed = isOwn;
     }
 
     /** Something happens that the work could not expect. */

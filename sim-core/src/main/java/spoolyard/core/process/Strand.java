@@ -357,9 +357,15 @@ final class Strand {
         overflow = null;
         line.overflowChanged();
         if (slowing) {
-            slowing = false;
-            line.making().slowingChanged();
+            slow(false);
         }
+    }
+
+    private void slow(boolean isSlow) {
+        slowing = isSlow;
+        change.ownFeed(true);
+        line.making().slowingChanged();
+        change.ownFeed(false);
     }
 
     private void plan() {
@@ -406,10 +412,7 @@ final class Strand {
                 line.spoolFilled();
             }
             case HOME -> comeHome();
-            case SLOW_LEVEL -> {
-                slowing = true;
-                line.making().slowingChanged();
-            }
+            case SLOW_LEVEL -> slow(true);
             case CAPACITY -> overflow();
             case NONE -> throw new IllegalStateException("a level crossing happened that nobody planned");
         }

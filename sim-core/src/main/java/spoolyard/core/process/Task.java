@@ -28,6 +28,7 @@ abstract class Task {
     private Member member;
     private UnattendedWork machine;
     private long raisedTick;
+    private long waitingTick;
     private long leftTicks = DONE;
 
     Task(TaskKind kind, int roleMask, int line, Place place) {
@@ -68,6 +69,16 @@ abstract class Task {
         return raisedTick;
     }
 
+    /** Whether somebody has begun it and left it unfinished. */
+    final boolean isLeft() {
+        return leftTicks != DONE;
+    }
+
+    /** Since when it waits for a person: from the call, or from when it was left unfinished. */
+    final long waitingTick() {
+        return waitingTick;
+    }
+
     final Member member() {
         return member;
     }
@@ -83,6 +94,7 @@ abstract class Task {
         }
         status = Status.WAITING;
         raisedTick = now;
+        waitingTick = now;
     }
 
     /** A machine does it. */
@@ -109,11 +121,12 @@ abstract class Task {
     }
 
     /** Back to waiting, with part of the stage left, or {@link #DONE} if it has not begun. */
-    final void putBack(long left) {
+    final void putBack(long now, long left) {
         status = Status.WAITING;
         member = null;
         if (left != DONE) {
             leftTicks = left;
+            waitingTick = now;
         }
         interrupted();
     }

@@ -20,7 +20,7 @@ import spoolyard.core.plant.Product;
  * @param begunLevelM level then, metres above home
  * @param begunMPerS metres a second that entered the accumulator from then on; 0 if it was full
  * @param disturbedTick first instant after that, until the next spool was full, at which the feed changed or the work
- *     was interrupted
+ *     was interrupted; that the line slows for the level of this accumulator alone is none
  * @param turnedTick when the winder could turn again
  * @param peakLevelM highest level until then, metres above home
  * @param overflow what the overflow counts under, if the accumulator filled

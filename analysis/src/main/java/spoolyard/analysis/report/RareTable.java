@@ -1,0 +1,90 @@
+package spoolyard.analysis.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import spoolyard.analysis.buffer.CapacityCurve;
+import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.buffer.RareGain;
+import spoolyard.analysis.buffer.RareView;
+import spoolyard.analysis.experiment.Interval;
+
+/** Rare overflows over the capacity, of a million swaps, and what it gained to expect rather than to count them. */
+final class RareTable {
+    /** From per cent to a million. */
+    private static final double PER_MILLION = 1e4;
+
+    private static final int CAPACITY = 10;
+    private static final int MEAN = 12;
+    private static final int HALF = 12;
+    private static final int NUMBER = 13;
+
+    private final BufferReport report;
+    private final RareView rare;
+    private final Ink ink;
+
+    RareTable(BufferReport report, RareView rare, Ink ink) {
+        this.report = report;
+        this.rare = rare;
+        this.ink = ink;
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(ink.strong(row("Capacity", "overflows of a million", "dedicated", "seen in", "counted", "speed-up")));
+        lines.add(ink.faint(row("m", "swaps, expected", "operator", "the runs", "% of swaps", "times")));
+        report.curve().points().forEach(point -> lines.add(row(point)));
+        lines.add("");
+        lines.add(ink.faint(
+                "Overflows are expected, not counted: each swap by the chance that its work outlasts the room"));
+        lines.add(ink.faint(
+                "left; counted where something came between. Speed-up: variance x time of counting over that of"));
+        lines.add(ink.faint(String.format(
+                Locale.ROOT,
+                "expecting, the time ratio measured here: %.2f; ~ where too few were seen to measure the variance.",
+                rare.timeRatio())));
+        return lines;
+    }
+
+    private String row(CapacityCurve.Point point) {
+        RareGain gain = rare.byCapacity().get(point.capacityM());
+        Interval share = point.losses().get(LossMeasure.OVERFLOW).times(PER_MILLION);
+        boolean isPresent = point.capacityM() == report.line().accumulator().capacityM();
+        String head = Cell.left(Figures.cell(point.capacityM()) + (isPresent ? " now" : ""), CAPACITY)
+                + new Cell(ink).aligned(share, decimals(share.mean()), MEAN, HALF);
+        return head
+                + Cell.right(number(PER_MILLION * report.operator().overflowPct(point.capacityM())), NUMBER)
+                + Cell.right(Figures.shown(gain.seen(), 0), NUMBER)
+                + Cell.right(Figures.shown(100 * gain.countedSwaps() / gain.swaps(), 2), NUMBER)
+                + Cell.right(speedUp(point.capacityM()), NUMBER);
+    }
+
+    private String speedUp(double capacityM) {
+        double times = rare.speedUp(capacityM);
+        if (Double.isNaN(times)) {
+            return ink.none();
+        }
+        if (Double.isInfinite(times)) {
+            return "exact";
+        }
+        String mark = rare.byCapacity().get(capacityM).isMeasured() ? "" : "~";
+        return mark + (times >= 10 ? Figures.shown(times, 0) : Figures.shown(times, 1));
+    }
+
+    private String number(double value) {
+        return Double.isNaN(value) ? ink.none() : Figures.shown(value, decimals(value));
+    }
+
+    private static int decimals(double value) {
+        return value >= 100 ? 0 : value >= 1 ? 2 : 5;
+    }
+
+    private static String row(String name, String first, String... others) {
+        StringBuilder row = new StringBuilder(Cell.left(name, CAPACITY));
+        row.append(Cell.left(Cell.right(first, MEAN + HALF - 1), MEAN + HALF));
+        for (String other : others) {
+            row.append(Cell.right(other, NUMBER));
+        }
+        return row.toString();
+    }
+}
