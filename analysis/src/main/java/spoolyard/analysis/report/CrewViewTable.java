@@ -58,9 +58,9 @@ public final class CrewViewTable {
                 + Cell.right("N/c", RATIO)
                 + paired("efficiency")
                 + paired("wait")
-                + paired("busy")
+                + paired("busy").substring(1)
                 + paired("overflow")
-                + paired("spools")
+                + " " + paired("spools")
                 + Cell.right("M/M/c", CURVE)
                 + Cell.right("M/M/1", CURVE)
                 + Cell.right("M/D/1", CURVE);
@@ -68,9 +68,9 @@ public final class CrewViewTable {
                 + Cell.right("", RATIO)
                 + paired("%")
                 + paired("s")
-                + paired("%")
+                + paired("%").substring(1)
                 + paired("% swaps")
-                + paired("a day")
+                + " " + paired("a day")
                 + Cell.right("pool", CURVE)
                 + Cell.right("own", CURVE)
                 + Cell.right("own", CURVE);
@@ -87,9 +87,9 @@ public final class CrewViewTable {
                 .append(Cell.right(Figures.shown(windersEach(row), 1), RATIO))
                 .append(cell.aligned(row.efficiency().times(100), 2, MEAN, HALF))
                 .append(cell.aligned(row.waitS(), 1, MEAN, HALF))
-                .append(cell.aligned(row.busyShare().times(100), 1, MEAN, HALF))
+                .append(cell.aligned(row.busyShare().times(100), 1, MEAN, HALF - 1))
                 .append(cell.aligned(row.overflowShare().times(100), 2, MEAN, HALF))
-                .append(cell.aligned(row.goodPerDay().interval(), 1, MEAN, HALF));
+                .append(cell.aligned(row.goodPerDay().interval(), 0, MEAN + 1, HALF));
         for (PublishedCurve curve : PublishedCurve.values()) {
             text.append(Cell.right(published(curve, row.people()), CURVE));
         }
