@@ -71,9 +71,23 @@ public final class FactorScenarios {
      * @throws ScenarioException if the levels contradict each other
      */
     public Scenario read(IntPredicate isHigh) throws ScenarioException {
+        return read(IntStream.range(0, factors.size())
+                .mapToObj(factor -> factors.get(factor).level(isHigh.test(factor) ? 1 : 0))
+                .toList());
+    }
+
+    /**
+     * The scenario of a point.
+     *
+     * @param levels one a factor, in their order
+     * @return the scenario
+     * @throws ScenarioException if the levels contradict each other
+     */
+    public Scenario read(List<Factor.Level> levels) throws ScenarioException {
         List<String> all = new ArrayList<>(sets);
-        IntStream.range(0, factors.size())
-                .forEach(factor -> all.add(factors.get(factor).setting(isHigh.test(factor))));
+        for (int factor = 0; factor < levels.size(); factor++) {
+            all.add(factors.get(factor).pointer() + "=" + levels.get(factor).value());
+        }
         return ScenarioReader.read(scenario, all);
     }
 }

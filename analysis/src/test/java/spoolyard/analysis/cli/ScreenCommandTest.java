@@ -56,6 +56,52 @@ final class ScreenCommandTest {
         assertThat(rows.get(2)).startsWith("cartons to a pallet,/cartons_per_pallet,20,40,0,0,0,0");
     }
 
+    /** As above by elementary effects; what is no number has its two ends only. */
+    @Test
+    void walksThroughTheRanges() throws Exception {
+        Path file = factors(
+                """
+                factors:
+                  rate of L2: {pointer: /lines/L2/rate, low: 30 kg/h, high: 44 kg/h}
+                  cartons to a pallet: {pointer: /cartons_per_pallet, low: 20, high: 40}
+                  rule: {pointer: /orders/rule, low: due date first, high: lightest next}
+                """);
+        Path csv = folder.resolve("effects.csv");
+
+        Called called = Called.with(
+                "screen",
+                SMALL,
+                "--factors=" + file,
+                "--design=morris",
+                "--trajectories=4",
+                "--set=/time/length=2 days",
+                "--replications=3",
+                "--csv=" + csv);
+
+        assertThat(called.err()).isEmpty();
+        assertThat(called.code()).isEqualTo(ExitCode.OK);
+        assertThat(called.out())
+                .contains("3 replications each of 16 plants", "4 trajectories")
+                .contains("Matters for good spools: rate of L2");
+        assertThat(called.out().lines()).allMatch(line -> line.length() <= 100);
+        List<String> rows = Files.readAllLines(csv);
+        assertThat(rows.get(0)).startsWith("factor,pointer,low,high,measure,mean,size,size_low,size_high,spread,");
+        assertThat(rows).contains("cartons to a pallet,/cartons_per_pallet,20,40,good_spools_per_week,0,0,0,0,0,0,0,0");
+    }
+
+    @Test
+    void refusesADesignThatItDoesNotKnow() throws Exception {
+        Path file = factors("factors: {one: {pointer: /lines/L1/rate, low: 1 kg/h, high: 2 kg/h}}\n");
+
+        Called called = Called.with("screen", SMALL, "--factors=" + file, "--design=latin");
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err()).contains("--design", "two-level", "morris");
+        assertThat(Called.with("screen", SMALL, "--factors=" + file, "--trajectories=3")
+                        .err())
+                .startsWith("--trajectories = 3. Must be a whole number from 4 to 1000.");
+    }
+
     @Test
     void tellsAllFaultsOfTheFactorsAtOnce() throws Exception {
         Path file = factors(

@@ -22,6 +22,7 @@ import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.OverflowPolicy;
@@ -82,6 +83,7 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    List<OpeningSpools> opening = new ArrayList<>();
     double acceptedShortfall;
     Materials materials = Materials.NONE;
     QualityRules quality = QualityRules.NONE;
@@ -185,7 +187,7 @@ final class PlantSketch {
                         new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
                         crewed,
                         changeovers,
-                        new Finishing(finishing, cartons, 40, inbound, quality),
+                        new Finishing(finishing, cartons, 40, inbound, quality, opening),
                         new OrderBook(orders, rule, Map.of(), acceptedShortfall),
                         drying)
                 .with(materials);

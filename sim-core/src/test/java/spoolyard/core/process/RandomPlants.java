@@ -23,6 +23,8 @@ import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.OpeningSpools;
+import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
@@ -76,7 +78,37 @@ final class RandomPlants {
         quality();
         sketch.judgeColour(pick(Approval.Meanwhile.values()));
         stores();
+        opening();
         return sketch;
+    }
+
+    /** Racks that are empty at the start, or hold spools of some orders and of none, up to the last place. */
+    private void opening() {
+        for (FinishingStation station : sketch.stations) {
+            int room = random.nextInt(2 + station.waitingPlaces()) - 1;
+            while (room > 0) {
+                int spools = 1 + random.nextInt(room);
+                room -= spools;
+                addOpening(station.name(), spools);
+            }
+        }
+    }
+
+    private void addOpening(String station, int spools) {
+        Order order = sketch.orders.get(random.nextInt(sketch.orders.size()));
+        int standing = sketch.opening.stream()
+                .filter(some -> some.order().filter(order.id()::equals).isPresent())
+                .mapToInt(OpeningSpools::spools)
+                .sum();
+        Product product = order.product();
+        boolean isForOrder = standing + spools <= order.spools();
+        sketch.opening.add(new OpeningSpools(
+                station,
+                isForOrder ? Optional.of(order.id()) : Optional.empty(),
+                product.spoolKg(),
+                Optional.of(product.polymer()),
+                spools,
+                pick(0.0, 600.0, 5000.0)));
     }
 
     private void stores() {
