@@ -173,6 +173,7 @@ final class PlantFaultsTest {
     @Test
     void asksForOrdersWhenThereAreLines() {
         folder.replace("plant.yaml", "  orders: orders.csv\n", "")
+                .replace("plant.yaml", "      - {order: A-1, spools: 5, age: 2 h}\n", "")
                 .replace(
                         "plant.yaml",
                         "given sequence\n  sequence:\n    L1: [A-2, A-1]\n    L2: [A-3]",

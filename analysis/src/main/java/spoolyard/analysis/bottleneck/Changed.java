@@ -51,7 +51,8 @@ record Changed(Plant plant) {
 
     private Plant finishing(List<FinishingStation> stations, QualityRules rules) {
         Finishing old = plant.finishing();
-        Finishing finishing = new Finishing(stations, old.cartons(), old.cartonsPerPallet(), old.inbound(), rules);
+        Finishing finishing =
+                new Finishing(stations, old.cartons(), old.cartonsPerPallet(), old.inbound(), rules, old.opening());
         return with(plant.lines(), plant.shifts(), finishing, plant.drying());
     }
 

@@ -22,11 +22,13 @@ import spoolyard.core.quantity.Ticks;
 final class LineTimes {
     private static final double S_PER_H = 3600;
 
+    private final Plant plant;
     private final Line line;
     private final double horizonS;
     private final double heatUpS;
 
     LineTimes(Plant plant, Line line) {
+        this.plant = plant;
         this.line = line;
         this.horizonS = Ticks.toSeconds(plant.horizonTicks());
         this.heatUpS = plant.book().orders().stream()
@@ -97,7 +99,7 @@ final class LineTimes {
 
     /** Time to make an order: its mass with overlength and the spools that will be rejected, at the rate, with all stops. */
     double runS(Order order) {
-        double kg = order.spools()
+        double kg = plant.toMake(order)
                 * order.product().spoolKg()
                 * (1 + line.overlength())
                 / (1 - Math.min(0.99, line.defectProbability()));

@@ -75,7 +75,7 @@ final class MaterialReady {
     private double neededKg(StockItem item, Order order) {
         Product product = order.product();
         double share = product.colour().concentrateShare();
-        double fedKg = order.spools() * product.spoolKg() * fedPerGood;
+        double fedKg = plant.toMake(order) * product.spoolKg() * fedPerGood;
         return switch (item.kind()) {
             case RESIN -> item.name().equals(product.polymer().code()) ? fedKg * (1 - share) : 0;
             case CONCENTRATE -> item.name().equals(product.colour().code()) ? fedKg * share : 0;

@@ -7,7 +7,7 @@ import spoolyard.core.record.RunResult;
 
 /** Results with next to nothing in them. */
 final class Runs {
-    private static final RunResult.FlowResult NO_FLOW = new RunResult.FlowResult(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    private static final RunResult.FlowResult NO_FLOW = new RunResult.FlowResult(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     private Runs() {}
 

@@ -67,7 +67,7 @@ public final class PlausibleRuns implements Replicator {
                 crew(random),
                 stations(made, random),
                 List.of(),
-                new RunResult.FlowResult(made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90),
+                new RunResult.FlowResult(0, made, 0, made - 40, 30, 10, 0, (made - 40) / 8, made / 320, 5400, 90),
                 QualityResult.NONE,
                 List.of(),
                 List.of(),

@@ -151,7 +151,7 @@ public final class CapacityWarnings {
         if (order.lines().isEmpty() || order.dueTick() > plant.horizonTicks()) {
             return;
         }
-        double massKg = LoadLevelling.massKg(order);
+        double massKg = LoadLevelling.massKg(plant, order);
         boolean canBe = plant.lines().stream()
                 .filter(line -> order.lines().contains(line.name()))
                 .anyMatch(line -> massKg / line.rateKgPerH(order.product())

@@ -19,7 +19,7 @@ final class LineLoads {
         List<Order> due = plant.book().orders().stream()
                 .filter(order -> order.dueTick() <= plant.horizonTicks())
                 .toList();
-        List<Part> parts = LoadLevelling.spread(due, plant.lines(), plant.horizonTicks());
+        List<Part> parts = LoadLevelling.spread(due, plant);
         return plant.lines().stream().map(line -> of(plant, line, parts)).toList();
     }
 

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
+import spoolyard.core.plant.Plant;
 
 /**
  * Spreads orders over the lines that can make them so that the lines' shares of scheduled time are as level as they get
  * order by order, the least free orders first. Orders are divided at will: a bound, not a plan.
  */
 final class LoadLevelling {
+    private final Plant plant;
     private final Map<String, Line> lines = new LinkedHashMap<>();
     private final Map<String, Double> scheduledH = new LinkedHashMap<>();
     private final List<Part> parts = new ArrayList<>();
@@ -27,25 +29,27 @@ final class LoadLevelling {
      */
     record Part(Order order, String line, double hours) {}
 
-    private LoadLevelling(List<Line> lines, long horizonTicks) {
-        for (Line line : lines) {
+    private LoadLevelling(Plant plant) {
+        this.plant = plant;
+        for (Line line : plant.lines()) {
             this.lines.put(line.name(), line);
-            scheduledH.put(line.name(), OpenTime.scheduledH(line, 0, horizonTicks));
+            scheduledH.put(line.name(), OpenTime.scheduledH(line, 0, plant.horizonTicks()));
             loadH.put(line.name(), 0.0);
         }
     }
 
-    static List<Part> spread(List<Order> orders, List<Line> lines, long horizonTicks) {
-        LoadLevelling levelling = new LoadLevelling(lines, horizonTicks);
+    static List<Part> spread(List<Order> orders, Plant plant) {
+        LoadLevelling levelling = new LoadLevelling(plant);
         orders.stream()
                 .sorted(Comparator.comparingInt((Order order) -> order.lines().size())
-                        .thenComparing(LoadLevelling::massKg, Comparator.reverseOrder()))
+                        .thenComparing(order -> massKg(plant, order), Comparator.reverseOrder()))
                 .forEach(levelling::place);
         return levelling.parts;
     }
 
-    static double massKg(Order order) {
-        return order.spools() * order.product().spoolKg();
+    /** What lines have yet to make of an order. */
+    static double massKg(Plant plant, Order order) {
+        return plant.toMake(order) * order.product().spoolKg();
     }
 
     /** Fills the least loaded of its lines up to the next, and so on, like water in joined vessels. */
@@ -70,7 +74,7 @@ final class LoadLevelling {
 
     /** Share of scheduled time that the lines reach which take part of the order. */
     private double level(Order order, List<Line> ascending) {
-        double massAtZeroKg = massKg(order);
+        double massAtZeroKg = massKg(plant, order);
         double kgPerLevel = 0;
         double level = 0;
         for (int i = 0; i < ascending.size(); i++) {

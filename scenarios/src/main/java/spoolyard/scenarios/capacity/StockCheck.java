@@ -98,11 +98,11 @@ final class StockCheck {
     private double needed(StockItem item, Order order) {
         Product product = order.product();
         double share = product.colour().concentrateShare();
-        double kg = order.spools() * product.spoolKg();
+        double kg = plant.toMake(order) * product.spoolKg();
         return switch (item.kind()) {
             case RESIN -> product.polymer().code().equals(item.name()) ? kg * (1 - share) : 0;
             case CONCENTRATE -> product.colour().code().equals(item.name()) ? kg * share : 0;
-            case SPOOLS -> isFor(item, product) ? order.spools() : 0;
+            case SPOOLS -> isFor(item, product) ? plant.toMake(order) : 0;
             case REGRIND -> 0;
             case CARTONS ->
                 isFor(item, product)

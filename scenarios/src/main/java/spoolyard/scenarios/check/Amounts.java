@@ -51,6 +51,9 @@ final class Amounts {
         return LawKind.of(QuantityKind.from(Dimension.TIME, "0 s", longest));
     }
 
+    /** How long something has stood. */
+    static final Kind<Double> AGE = QuantityKind.from(Dimension.TIME, "0 s", "52 weeks");
+
     /** A number of spools, or no limit. */
     static Kind<Integer> spoolsOrUnlimited() {
         QuantityKind spools = QuantityKind.from(Dimension.SPOOLS, "0 spools", "10000000 spools");

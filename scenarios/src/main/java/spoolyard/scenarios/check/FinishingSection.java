@@ -10,6 +10,7 @@ import spoolyard.core.plant.Finishing.CartonSize;
 import spoolyard.core.plant.Finishing.Inbound;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.FinishingStation.Cycle;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.TaskKind;
@@ -43,8 +44,16 @@ final class FinishingSection {
     private final List<DatedShift> shifts;
     private final CrewNeedKind crew;
     private final Map<String, Polymer> polymers;
+    private final OpeningKind opening;
+    private final List<OpeningSpools> atStart = new ArrayList<>();
 
-    FinishingSection(PlantNames names, PlantClock clock, List<DatedShift> shifts, Map<String, Polymer> polymers) {
+    FinishingSection(
+            PlantNames names,
+            PlantClock clock,
+            List<DatedShift> shifts,
+            Map<String, Polymer> polymers,
+            OpeningKind opening) {
+        this.opening = opening;
         this.polymers = polymers;
         this.names = names;
         this.clock = clock;
@@ -63,7 +72,8 @@ final class FinishingSection {
                 r.optional("cartons", ListKind.of(CARTON), List.of()),
                 r.optional("cartons_per_pallet", Numbers.whole(1, 10_000), 1),
                 List.copyOf(r.optional("inbound", inbound, Map.of()).values()),
-                new QualitySection(crew).rules(r));
+                new QualitySection(crew).rules(r),
+                atStart);
     }
 
     private Inbound inbound(String name, MappingReader r) {
@@ -74,6 +84,7 @@ final class FinishingSection {
     }
 
     private FinishingStation station(String name, MappingReader r) {
+        atStart.addAll(r.optional("opening", opening.of(name), List.of()));
         return new FinishingStation(
                 name,
                 KINDS.get(r.required("kind", Words.oneOf("sealing", "packing"))),

@@ -1,5 +1,6 @@
 package spoolyard.scenarios.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,9 +79,12 @@ public final class PlantReader {
         ChangeoverSection section = new ChangeoverSection(names, products, log);
         ChangeoverSection.Read changeovers = r.optional("changeover", section.kind(), section.none());
         List<DatedShift> dated = shifts.orElse(List.of());
-        Finishing finishing = new FinishingSection(names, clock, dated, polymers).finishing(r);
         OrderFile orders = new OrderFile(lines, products, clock, reading);
+        int before = reading.faults().count();
         OrderBook book = book(r, tables.orders(), orders);
+        boolean areWhole = tables.orders().isWhole() && reading.faults().count() == before;
+        OpeningKind opening = new OpeningKind(byId(book), areWhole, polymers);
+        Finishing finishing = new FinishingSection(names, clock, dated, polymers, opening).finishing(r);
         Plant plant = new Plant(
                 name,
                 clock.horizonTicks(),
@@ -114,6 +118,12 @@ public final class PlantReader {
         r.optional("every_line", new AnyMappingKind());
         return List.copyOf(
                 r.optional("lines", new NamedKind<>(line::named), Map.of()).values());
+    }
+
+    private static Map<String, Order> byId(OrderBook book) {
+        Map<String, Order> byId = new LinkedHashMap<>();
+        book.orders().forEach(order -> byId.put(order.id(), order));
+        return byId;
     }
 
     private OrderBook book(MappingReader r, Table table, OrderFile file) {

@@ -100,7 +100,7 @@ final class CapacitySummaryTest {
         assertThat(summary.lines().get(0).onlyHereH()).isCloseTo(324, within(1.0));
         double kgOfThickFilament = plant.book().orders().stream()
                 .filter(order -> order.product().diameterMm() == 2.85)
-                .mapToDouble(LoadLevelling::massKg)
+                .mapToDouble(order -> LoadLevelling.massKg(plant, order))
                 .sum();
         assertThat(kgOfThickFilament).isCloseTo(6955, within(1.0));
         assertThat(summary.lines().get(7).onlyHereH())

@@ -11,18 +11,39 @@ import java.util.Optional;
  * @param cartonsPerPallet cartons to a pallet, {@code >= 1}
  * @param inbound spools that come from outside the lines
  * @param quality lab and exposure clock
+ * @param opening what stands in the racks at the start, first come first
  */
 public record Finishing(
         List<FinishingStation> stations,
         List<CartonSize> cartons,
         int cartonsPerPallet,
         List<Inbound> inbound,
-        QualityRules quality) {
+        QualityRules quality,
+        List<OpeningSpools> opening) {
     /** Copies the lists. */
     public Finishing {
         stations = List.copyOf(stations);
         cartons = List.copyOf(cartons);
         inbound = List.copyOf(inbound);
+        opening = List.copyOf(opening);
+    }
+
+    /**
+     * Finishing that starts with empty racks.
+     *
+     * @param stations as above
+     * @param cartons as above
+     * @param cartonsPerPallet as above
+     * @param inbound as above
+     * @param quality as above
+     */
+    public Finishing(
+            List<FinishingStation> stations,
+            List<CartonSize> cartons,
+            int cartonsPerPallet,
+            List<Inbound> inbound,
+            QualityRules quality) {
+        this(stations, cartons, cartonsPerPallet, inbound, quality, List.of());
     }
 
     /**
@@ -36,6 +57,19 @@ public record Finishing(
     public Finishing(
             List<FinishingStation> stations, List<CartonSize> cartons, int cartonsPerPallet, List<Inbound> inbound) {
         this(stations, cartons, cartonsPerPallet, inbound, QualityRules.NONE);
+    }
+
+    /**
+     * Spools of an order that stand in racks at the start.
+     *
+     * @param order id of the order
+     * @return count
+     */
+    public int openingSpools(String order) {
+        return opening.stream()
+                .filter(some -> some.order().filter(order::equals).isPresent())
+                .mapToInt(OpeningSpools::spools)
+                .sum();
     }
 
     /**

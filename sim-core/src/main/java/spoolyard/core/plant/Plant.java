@@ -97,6 +97,16 @@ public record Plant(
     }
 
     /**
+     * Spools of an order that lines have yet to make at the start of the run.
+     *
+     * @param order one of the book
+     * @return those ordered less those that stand in racks
+     */
+    public int toMake(Order order) {
+        return order.spools() - finishing.openingSpools(order.id());
+    }
+
+    /**
      * The same plant, valued otherwise.
      *
      * @param other what it draws and costs

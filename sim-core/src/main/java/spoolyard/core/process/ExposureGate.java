@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Polymer;
 import spoolyard.core.random.Uniforms;
@@ -34,11 +35,13 @@ final class ExposureGate implements SealingGate {
     }
 
     private static Stream<Polymer> polymers(Plant plant) {
+        Finishing finishing = plant.finishing();
+        Stream<Polymer> outside = Stream.concat(
+                        finishing.inbound().stream().map(Finishing.Inbound::polymer),
+                        finishing.opening().stream().map(OpeningSpools::polymer))
+                .flatMap(Optional::stream);
         return Stream.concat(
-                plant.book().orders().stream().map(order -> order.product().polymer()),
-                plant.finishing().inbound().stream()
-                        .map(Finishing.Inbound::polymer)
-                        .flatMap(Optional::stream));
+                plant.book().orders().stream().map(order -> order.product().polymer()), outside);
     }
 
     @Override

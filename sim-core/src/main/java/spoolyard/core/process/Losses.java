@@ -40,14 +40,19 @@ final class Losses {
         massKg[source][cause.ordinal()] += spool.massKg;
         if (spool.line != Spool.NONE) {
             lines.get(spool.line).ledger().lost(cause, spool.massKg, spool.product.flatMap(stores::binFor));
-            loseForOrder(desk.orders().get(spool.order));
+        }
+        if (spool.order != Spool.NONE) {
+            loseForOrder(spool, desk.orders().get(spool.order));
         }
         if (world.log().isOn()) {
             world.tell(name(source), "spool lost", cause.label());
         }
     }
 
-    private void loseForOrder(OrderRun run) {
+    private void loseForOrder(Spool spool, OrderRun run) {
+        if (spool.line == Spool.NONE) {
+            run.lostOfStart();
+        }
         double accepted = world.plant().book().acceptedShortfall();
         int most = (int) Math.floor(accepted * run.order.spools());
         if (run.spoolLost(world.now(), most)) {

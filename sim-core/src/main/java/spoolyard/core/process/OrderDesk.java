@@ -40,6 +40,11 @@ final class OrderDesk {
         return orders;
     }
 
+    /** Orders of which all spools stand in racks are made. */
+    void closeFilled() {
+        open.removeIf(OrderRun::isFilled);
+    }
+
     /** Puts the releases on the calendar. */
     void scheduleReleases(List<LineProcess> lines, long horizon) {
         book.orders().stream()

@@ -12,6 +12,7 @@ final class OrderRun {
     private long startTick = Ticks.NEVER;
     private long madeTick = Ticks.NEVER;
     private long packedTick = Ticks.NEVER;
+    private int opening;
     private int filled;
     private int made;
     private int packed;
@@ -37,6 +38,18 @@ final class OrderRun {
     /** Its line has made all of it, or so it seems now. */
     void leavesLine() {
         inHand = false;
+    }
+
+    /** A spool of it stands in a rack when the run starts. */
+    void spoolAtStart(long now) {
+        opening++;
+        spoolFilled();
+        spoolMade(now);
+    }
+
+    /** One of these is lost; {@link #spoolLost} follows. */
+    void lostOfStart() {
+        opening--;
     }
 
     /** A spool has become full that will be good. */
@@ -119,6 +132,7 @@ final class OrderRun {
     }
 
     OrderResult result() {
-        return new OrderResult(order.id(), line, startTick, madeTick, packedTick, made, packed, lost, forgiven);
+        return new OrderResult(
+                order.id(), line, startTick, madeTick, packedTick, made - opening, packed, lost, forgiven);
     }
 }

@@ -132,6 +132,7 @@ public final class PlantRun {
         orders.scheduleReleases(lines, horizon);
         inbound.forEach(InboundProcess::start);
         stores.start(lines, route::cartonsCame);
+        new OpeningRacks(world, route, flow, orders).fill();
     }
 
     Engine engine() {

@@ -79,9 +79,14 @@ final class Spool {
         return new Spool(NONE, NONE, kg, kg, SpoolGrade.GOOD, Optional.empty(), polymer);
     }
 
-    /** When its exposure clock runs out; far beyond any run if it has no limit. */
+    /** In a rack when the run starts. */
+    static Spool atStart(int order, double kg, Optional<Polymer> polymer) {
+        return new Spool(order, NONE, kg, kg, SpoolGrade.GOOD, Optional.empty(), polymer);
+    }
+
+    /** When its exposure clock runs out; {@link Ticks#NEVER} if it has no limit. */
     long deadlineTick() {
         double limitS = polymer.map(Polymer::exposureLimitS).orElse(Double.POSITIVE_INFINITY);
-        return exposedTick + (limitS == Double.POSITIVE_INFINITY ? Ticks.NEVER : Ticks.ofSeconds(limitS));
+        return limitS == Double.POSITIVE_INFINITY ? Ticks.NEVER : exposedTick + Ticks.ofSeconds(limitS);
     }
 }

@@ -11,6 +11,7 @@ final class SpoolFlow {
     private final Finishing finishing;
     private final List<OrderRun> orders;
     private long made;
+    private long opening;
     private long accepted;
     private long packed;
     private long lost;
@@ -35,6 +36,17 @@ final class SpoolFlow {
         spool.madeTick = world.now();
         spool.exposedTick = world.now();
         orders.get(spool.order).spoolMade(world.now());
+    }
+
+    /** A spool stands in a rack when the run starts; its time in the system counts from then. */
+    void opened(Spool spool, double ageS) {
+        book();
+        opening++;
+        spool.madeTick = world.now();
+        spool.exposedTick = world.now() - Ticks.ofSeconds(ageS);
+        if (spool.order != Spool.NONE) {
+            orders.get(spool.order).spoolAtStart(world.now());
+        }
     }
 
     /** A spool has come through the gate. */
@@ -98,12 +110,13 @@ final class SpoolFlow {
     }
 
     long inSystem() {
-        return made + accepted - packed - lost;
+        return opening + made + accepted - packed - lost;
     }
 
     FlowResult result(long waiting, long inWork) {
         book();
         return new FlowResult(
+                opening,
                 made,
                 accepted,
                 packed,

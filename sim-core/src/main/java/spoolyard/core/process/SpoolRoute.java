@@ -144,6 +144,19 @@ final class SpoolRoute {
         return stations;
     }
 
+    /** The station of a name. */
+    StationProcess station(String name) {
+        return stations.stream()
+                .filter(station -> station.description().name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no station " + name));
+    }
+
+    /** Whether spools in the rack of a station are still to come into quarantine. */
+    boolean isBeforeQuarantine(StationProcess station) {
+        return stations.indexOf(station) < holdAt;
+    }
+
     /** The tests of the lab. */
     List<StationProcess> tests() {
         return lab.map(LabProcess::tests).orElse(List.of());

@@ -143,7 +143,7 @@ public record RunResult(
      * @param startTick begin of its changeover; {@code Ticks.NEVER} if not begun
      * @param madeTick last good spool off the winder; {@code Ticks.NEVER} if unfinished
      * @param packedTick last spool packed, the order is complete; {@code Ticks.NEVER} if not
-     * @param goodSpools good spools made for it, surplus included, less those lost behind the line
+     * @param goodSpools good spools that lines made for it, surplus included, less those lost behind the line
      * @param packedSpools spools packed for it, never more than ordered
      * @param lostSpools spools lost behind the line
      * @param shortSpools of these, spools that are not made again: the order is complete without them
@@ -273,10 +273,11 @@ public record RunResult(
     public record InboundResult(String name, long arrived, long turnedAway) {}
 
     /**
-     * Where the spools are at the end: {@code made + inbound accepted = packed + waiting + inWork + lost} and
+     * Where the spools are at the end: {@code opening + made + inbound accepted = packed + waiting + inWork + lost} and
      * {@code made = good spools of all lines + lost ones of lines}; the lost ones are told in
      * {@link QualityResult#losses()}.
      *
+     * @param opening spools in racks at the start
      * @param made good spools off the lines
      * @param accepted spools accepted from outside
      * @param packed spools through the last station
@@ -289,6 +290,7 @@ public record RunResult(
      * @param meanSpoolsInSystem time-average number of spools between the winder (or gate) and packed
      */
     public record FlowResult(
+            long opening,
             long made,
             long accepted,
             long packed,

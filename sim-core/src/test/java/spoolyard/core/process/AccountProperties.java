@@ -103,14 +103,7 @@ class AccountProperties {
                 seed % 3 == 0 ? 0 : 1.5,
                 seed % 2 == 0,
                 rules.approval());
-        sketch.orders.clear();
-        Random random = new Random(~seed);
-        int orders = 3 + random.nextInt(20);
-        for (int i = 0; i < orders; i++) {
-            Polymer polymer = random.nextBoolean() ? PETG : PlantSketch.DRIED_PLA;
-            Colour colour = random.nextBoolean() ? PlantSketch.WHITE : PlantSketch.BLACK;
-            sketch.order("SO-" + i, new Product(polymer, colour, 1.75, 0.5), 2 + random.nextInt(12));
-        }
+        orderAnew(sketch, new Random(~seed));
         Plant plant = sketch.plant();
         List<Shift> shifts = plant.shifts().stream()
                 .map(shift -> new Shift(
@@ -135,6 +128,18 @@ class AccountProperties {
                         plant.book(),
                         plant.drying())
                 .with(seed % 2 == 0 ? GRINDING : Materials.NONE);
+    }
+
+    private static void orderAnew(PlantSketch sketch, Random random) {
+        sketch.orders.clear();
+        sketch.opening.clear();
+        int orders = 3 + random.nextInt(20);
+        for (int i = 0; i < orders; i++) {
+            Polymer polymer = random.nextBoolean() ? PETG : PlantSketch.DRIED_PLA;
+            Colour colour = random.nextBoolean() ? PlantSketch.WHITE : PlantSketch.BLACK;
+            sketch.order("SO-" + i, new Product(polymer, colour, 1.75, 0.5), 2 + random.nextInt(12));
+        }
+        RandomPlants.fillRacks(sketch, random);
     }
 
     private static RunResult run(Plant plant, long seed) {

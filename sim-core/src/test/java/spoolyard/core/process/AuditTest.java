@@ -120,6 +120,13 @@ class AuditTest {
     }
 
     @Test
+    void findsASpoolThatStandsInNoRackAtTheStart() {
+        run.flow().opened(Spool.atStart(Spool.NONE, 1, Optional.empty()), 0);
+
+        assertThat(audit.findings()).anyMatch(finding -> finding.startsWith("spools: "));
+    }
+
+    @Test
     void findsASpoolLostWithoutItsLineKnowing() {
         run.flow().lost();
 

@@ -10,6 +10,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.StockItem;
 import spoolyard.core.quantity.Ticks;
@@ -48,14 +49,7 @@ class ConservationProperties {
                         .mapToDouble(Double::doubleValue)
                         .sum())
                 .isCloseTo(station.servers() * horizonS, within(1e-6)));
-        long lost = result.quality().losses().stream()
-                .mapToLong(QualityResult.LossResult::spools)
-                .sum();
-        assertThat(result.flow().made() + result.flow().accepted())
-                .isEqualTo(result.flow().packed()
-                        + result.flow().waiting()
-                        + result.flow().inWork()
-                        + lost);
+        assertSpoolsAreFound(plant, result);
         assertThat(lossesOfLines(result))
                 .isEqualTo(result.flow().made()
                         - result.lines().stream()
@@ -64,6 +58,30 @@ class ConservationProperties {
         assertLossesAreScrap(result);
         result.quality().approvals().forEach(ConservationProperties::assertHeldSpoolsAddUp);
         assertThat(StockAudit.findings(plant, result)).isEmpty();
+    }
+
+    /** Spools at the start, made and from outside are packed, waiting, in work or lost; orders and lines agree on them. */
+    private static void assertSpoolsAreFound(Plant plant, RunResult result) {
+        long lost = result.quality().losses().stream()
+                .mapToLong(QualityResult.LossResult::spools)
+                .sum();
+        assertThat(result.flow().opening())
+                .isEqualTo(plant.finishing().opening().stream()
+                        .mapToLong(OpeningSpools::spools)
+                        .sum());
+        assertThat(result.orders().stream()
+                        .mapToLong(RunResult.OrderResult::goodSpools)
+                        .sum())
+                .isEqualTo(result.lines().stream()
+                        .mapToLong(LineResult::goodSpools)
+                        .sum());
+        assertThat(result.flow().opening()
+                        + result.flow().made()
+                        + result.flow().accepted())
+                .isEqualTo(result.flow().packed()
+                        + result.flow().waiting()
+                        + result.flow().inWork()
+                        + lost);
     }
 
     /** Held spools are released, refused, or not yet judged. */

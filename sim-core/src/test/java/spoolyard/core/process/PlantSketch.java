@@ -22,6 +22,7 @@ import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.OverflowPolicy;
@@ -82,6 +83,7 @@ final class PlantSketch {
     int rackPlaces = 1000;
     List<FinishingStation> stations = new ArrayList<>();
     List<Finishing.Inbound> inbound = new ArrayList<>();
+    List<OpeningSpools> opening = new ArrayList<>();
     double acceptedShortfall;
     Materials materials = Materials.NONE;
     QualityRules quality = QualityRules.NONE;
@@ -137,12 +139,12 @@ final class PlantSketch {
     }
 
     /** Gives the polymer of all orders so far an exposure limit. */
+    /** Of all orders, and of all spools at the start. */
     PlantSketch limitExposure(double limitS) {
         orders.replaceAll(order -> {
             Product was = order.product();
-            Polymer polymer =
-                    new Polymer("PLA", 1240, 1, 205, 1200, was.polymer().dryingS(), limitS);
-            Product product = new Product(polymer, was.colour(), was.diameterMm(), was.spoolKg());
+            Product product =
+                    new Product(limited(was.polymer(), limitS), was.colour(), was.diameterMm(), was.spoolKg());
             return new Order(
                     order.id(),
                     product,
@@ -153,7 +155,18 @@ final class PlantSketch {
                     order.weight(),
                     order.lines());
         });
+        opening.replaceAll(some -> new OpeningSpools(
+                some.station(),
+                some.order(),
+                some.spoolKg(),
+                some.polymer().map(was -> limited(was, limitS)),
+                some.spools(),
+                some.ageS()));
         return this;
+    }
+
+    private static Polymer limited(Polymer was, double limitS) {
+        return new Polymer("PLA", 1240, 1, 205, 1200, was.dryingS(), limitS);
     }
 
     Plant plant() {
@@ -185,7 +198,7 @@ final class PlantSketch {
                         new Crew(roles, walkingSpeedMPerS, Crew.ServiceOrder.LONGEST_WAITING, endOfShift),
                         crewed,
                         changeovers,
-                        new Finishing(finishing, cartons, 40, inbound, quality),
+                        new Finishing(finishing, cartons, 40, inbound, quality, opening),
                         new OrderBook(orders, rule, Map.of(), acceptedShortfall),
                         drying)
                 .with(materials);

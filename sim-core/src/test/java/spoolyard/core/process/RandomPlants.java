@@ -23,6 +23,8 @@ import spoolyard.core.plant.Lab;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.OpeningSpools;
+import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OverflowPolicy;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
@@ -76,7 +78,37 @@ final class RandomPlants {
         quality();
         sketch.judgeColour(pick(Approval.Meanwhile.values()));
         stores();
+        fillRacks(sketch, random);
         return sketch;
+    }
+
+    /** Racks that are empty at the start, or hold spools of some orders and of none, up to the last place. */
+    static void fillRacks(PlantSketch sketch, Random random) {
+        for (FinishingStation station : sketch.stations) {
+            int room = random.nextInt(2 + station.waitingPlaces()) - 1;
+            while (room > 0) {
+                int spools = 1 + random.nextInt(room);
+                room -= spools;
+                sketch.opening.add(opening(sketch, random, station.name(), spools));
+            }
+        }
+    }
+
+    private static OpeningSpools opening(PlantSketch sketch, Random random, String station, int spools) {
+        Order order = sketch.orders.get(random.nextInt(sketch.orders.size()));
+        int standing = sketch.opening.stream()
+                .filter(some -> some.order().filter(order.id()::equals).isPresent())
+                .mapToInt(OpeningSpools::spools)
+                .sum();
+        Product product = order.product();
+        boolean isForOrder = standing + spools <= order.spools();
+        return new OpeningSpools(
+                station,
+                isForOrder ? Optional.of(order.id()) : Optional.empty(),
+                product.spoolKg(),
+                Optional.of(product.polymer()),
+                spools,
+                random.nextInt(3) * 2500.0);
     }
 
     private void stores() {
