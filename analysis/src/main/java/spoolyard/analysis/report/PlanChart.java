@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import spoolyard.analysis.schedule.Experience;
 import spoolyard.analysis.schedule.PlacedOrder;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.core.colour.Viewing;
@@ -116,9 +117,15 @@ public final class PlanChart {
         pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 15));
         pen.drawString(
                 "Planned times from " + scale.clock().minute(0) + ", "
-                        + scale.clock().start().getZone() + "; stoppages at their mean, no waiting for people",
+                        + scale.clock().start().getZone() + "; " + times(),
                 MARGIN,
                 70);
+    }
+
+    private String times() {
+        return plan.book().experience().equals(Experience.NONE)
+                ? "stoppages at their mean, no waiting for people"
+                : "as long as orders took in simulated runs";
     }
 
     private void days(int bottom) {
