@@ -60,4 +60,16 @@ final class JsonText {
             throw new UncheckedIOException(impossible);
         }
     }
+
+    /** The opening of a summary: its format, and where the results come from. */
+    static ObjectNode opening(String format, Provenance from) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("format", format);
+        root.put("version", from.version());
+        root.put("scenario", from.scenario());
+        root.put("hash", from.scenarioHash());
+        from.settings().forEach(root.putArray("settings")::add);
+        root.put("master_seed", from.masterSeed());
+        return root;
+    }
 }

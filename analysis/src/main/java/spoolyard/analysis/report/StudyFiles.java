@@ -75,14 +75,7 @@ public final class StudyFiles implements ResultsFolder.Filling {
     }
 
     private ObjectNode summary() {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        Provenance from = report.provenance();
-        root.put("format", FORMAT);
-        root.put("version", from.version());
-        root.put("scenario", from.scenario());
-        root.put("hash", from.scenarioHash());
-        from.settings().forEach(root.putArray("settings")::add);
-        root.put("master_seed", from.masterSeed());
+        ObjectNode root = JsonText.opening(FORMAT, report.provenance());
         root.put("design", report.design().fileName());
         root.put("points", report.points().size());
         root.put("replications", report.replications());

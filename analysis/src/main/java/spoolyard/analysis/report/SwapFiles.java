@@ -1,6 +1,5 @@
 package spoolyard.analysis.report;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -84,14 +83,7 @@ public final class SwapFiles implements ResultsFolder.Filling {
     }
 
     private ObjectNode summary() {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        Provenance from = report.provenance();
-        root.put("format", FORMAT);
-        root.put("version", from.version());
-        root.put("scenario", from.scenario());
-        root.put("hash", from.scenarioHash());
-        from.settings().forEach(root.putArray("settings")::add);
-        root.put("master_seed", from.masterSeed());
+        ObjectNode root = JsonText.opening(FORMAT, report.provenance());
         root.put("line", report.line().name());
         root.put("replications", report.replications());
         root.put("swaps", report.swaps().size());

@@ -3,6 +3,7 @@ package spoolyard.analysis.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import spoolyard.analysis.sequence.Changeovers;
@@ -123,23 +124,29 @@ public record PlantBook(
     }
 
     private static Changeovers changeovers(ChangeoverArithmetic arithmetic, Line line, List<Product> products) {
+        return changeovers(arithmetic, line, products, ChangeoverEstimate::money);
+    }
+
+    /** All changes of a line with what each costs, in money or in something else, and the time it takes. */
+    static Changeovers changeovers(
+            ChangeoverArithmetic arithmetic,
+            Line line,
+            List<Product> products,
+            ToDoubleFunction<ChangeoverEstimate> cost) {
         Changeovers.Table table = Changeovers.table(products.size());
         for (int to = 0; to < products.size(); to++) {
             Product after = products.get(to);
             if (line.canMake(after)) {
                 for (int from = 0; from < products.size(); from++) {
-                    set(table, from, to, arithmetic.estimate(line, products.get(from), after));
+                    ChangeoverEstimate each = arithmetic.estimate(line, products.get(from), after);
+                    table.set(from, to, cost.applyAsDouble(each), each.lineS());
                 }
                 ChangeoverEstimate first = line.onLineNow()
                         .map(now -> arithmetic.estimate(line, now, after))
                         .orElse(ChangeoverEstimate.NONE);
-                set(table, products.size(), to, first);
+                table.set(products.size(), to, cost.applyAsDouble(first), first.lineS());
             }
         }
         return table.done();
-    }
-
-    private static void set(Changeovers.Table table, int from, int to, ChangeoverEstimate estimate) {
-        table.set(from, to, estimate.money(), estimate.lineS());
     }
 }

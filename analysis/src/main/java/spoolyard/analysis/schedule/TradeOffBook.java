@@ -8,7 +8,6 @@ import spoolyard.analysis.sequence.SequencedLine;
 import spoolyard.analysis.sequence.SequencingProblem;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
-import spoolyard.core.plant.Product;
 
 /**
  * An order book in which changeovers cost their kilograms of purge and compound, and lateness its spool-days times the weight of
@@ -37,32 +36,11 @@ public final class TradeOffBook {
         List<SequencedLine> lines = new ArrayList<>();
         for (int i = 0; i < book.problem().lines().size(); i++) {
             SequencedLine line = book.problem().lines().get(i);
-            Changeovers kg = kg(arithmetic, book, i);
+            Line of = book.plant().lines().get(i);
+            Changeovers kg =
+                    PlantBook.changeovers(arithmetic, of, book.products(), each -> each.purgeKg() + each.compoundKg());
             lines.add(new SequencedLine(line.name(), line.hours(), kg, line.frozen()));
         }
         return new SequencingProblem(jobs, lines, 0);
-    }
-
-    private static Changeovers kg(ChangeoverArithmetic arithmetic, PlantBook book, int number) {
-        Line line = book.plant().lines().get(number);
-        List<Product> products = book.products();
-        Changeovers.Table table = Changeovers.table(products.size());
-        for (int to = 0; to < products.size(); to++) {
-            Product after = products.get(to);
-            if (line.canMake(after)) {
-                for (int from = 0; from < products.size(); from++) {
-                    set(table, from, to, arithmetic.estimate(line, products.get(from), after));
-                }
-                ChangeoverEstimate first = line.onLineNow()
-                        .map(now -> arithmetic.estimate(line, now, after))
-                        .orElse(ChangeoverEstimate.NONE);
-                set(table, products.size(), to, first);
-            }
-        }
-        return table.done();
-    }
-
-    private static void set(Changeovers.Table table, int from, int to, ChangeoverEstimate estimate) {
-        table.set(from, to, estimate.purgeKg() + estimate.compoundKg(), estimate.lineS());
     }
 }
