@@ -64,7 +64,7 @@ final class Spool {
         this.grade = grade;
         this.product = product;
         this.polymer = polymer;
-        this.exposureLimitTicks = polymer.map(Spool::limitTicks).orElse(Ticks.NEVER);
+        this.exposureLimitTicks = polymer.isPresent() ? limitTicks(polymer.get()) : Ticks.NEVER;
     }
 
     private static long limitTicks(Polymer polymer) {
