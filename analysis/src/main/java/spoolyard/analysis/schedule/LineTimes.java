@@ -113,8 +113,7 @@ final class LineTimes {
     /** What the line extrudes, or what its dryer gives, if that is less. */
     private double rateKgPerH(Product product) {
         double driedKgPerH = line.supply()
-                .map(supply ->
-                        supply.limitKgPerH(supply.hopperKg(), product.polymer().dryingS()))
+                .map(supply -> supply.limitKgPerH(supply.hopperKg(), product))
                 .orElse(Double.POSITIVE_INFINITY);
         return Math.min(line.rateKgPerH(product), driedKgPerH);
     }

@@ -46,6 +46,7 @@ final class CrossChecks {
         plant.lines().stream()
                 .filter(line -> line.startStop().heatUp() instanceof HeatUp.Zoned)
                 .forEach(line -> refuseFlatHeat(line.name()));
+        new HopperCheck(plant, tree, reading).run();
         new OpeningCheck(plant, tree, reading).run();
         SequenceCheck.run(plant.book(), tree, reading);
         new PurgeCheck(plant, Trees.at(tree, "changeover").origin(), reading).run();

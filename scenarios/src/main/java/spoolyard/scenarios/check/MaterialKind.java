@@ -53,9 +53,10 @@ final class MaterialKind {
     }
 
     private static DryingRoom room(MappingReader r) {
+        int mobileDryers = r.optional("mobile_dryers", Numbers.whole(0, 100), 0);
         return new DryingRoom(
-                r.optional("mobile_dryers", Numbers.whole(0, 100), 0),
-                r.optional("mobile_hopper", HOPPER, 1.0),
+                mobileDryers,
+                mobileDryers > 0 ? r.required("mobile_hopper", HOPPER) : r.optional("mobile_hopper", HOPPER, 0.0),
                 r.optional("blenders", Numbers.whole(1, 100), Integer.MAX_VALUE),
                 r.optional("looks_ahead", Words.yesOrNo(), true));
     }

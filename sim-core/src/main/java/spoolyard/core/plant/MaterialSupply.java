@@ -44,15 +44,38 @@ public record MaterialSupply(
     }
 
     /**
-     * Highest rate at which every pellet is dried long enough: what leaves has been in the hopper since the hopper, less
-     * the batch that is missing while it is loaded, was filled after it. Source: plug flow, residence = content / rate.
+     * How much of what passes the die comes out of the dryer; colour dosed at the throat does not. Regrind, which does not
+     * either, is counted as natural here, for it may run out.
+     *
+     * @param product what is made
+     * @return share of mass in (0, 1]
+     */
+    public double driedShare(Product product) {
+        return layout == Layout.DOSE_AT_THROAT ? 1 - product.colour().concentrateShare() : 1;
+    }
+
+    /**
+     * Highest rate out of a dryer at which every pellet is dried long enough: what leaves has been in the hopper since the
+     * hopper, less the batch that is missing while it is loaded, was filled after it. Source: plug flow, residence =
+     * content / rate.
      *
      * @param dryerKg content of the hopper that feeds, kg
-     * @param dryingS drying time of the polymer, seconds, {@code >= 0}
-     * @return kg/h; infinity if nothing needs drying
+     * @param polymer what is dried
+     * @return kg/h out of the dryer, {@code >= 0}; infinity if nothing needs drying
      */
-    public double limitKgPerH(double dryerKg, double dryingS) {
+    public double driedKgPerH(double dryerKg, Polymer polymer) {
         double heldKg = Math.max(dryerKg - batchKg, 0);
-        return dryingS == 0 ? Double.POSITIVE_INFINITY : heldKg / dryingS * 3600;
+        return polymer.dryingS() == 0 ? Double.POSITIVE_INFINITY : heldKg / polymer.dryingS() * 3600;
+    }
+
+    /**
+     * Highest rate of a line at which its dryer dries long enough all that comes out of it.
+     *
+     * @param dryerKg content of the hopper that feeds, kg
+     * @param product what is made
+     * @return kg/h through the die, {@code >= 0}; infinity if nothing needs drying
+     */
+    public double limitKgPerH(double dryerKg, Product product) {
+        return driedKgPerH(dryerKg, product.polymer()) / driedShare(product);
     }
 }

@@ -109,10 +109,15 @@ final class Charge extends Task {
         }
     }
 
-    /** Is full of dry material at once: the state at the start of a run. */
+    /** Is full of dry material at once, as if loaded by the batch: the state at the start of a run. */
     void isThere() {
         dryer.holds(material);
-        addIfAny(source.weigh(dryer.capacityKg), world.now());
+        double leftKg = source.weigh(dryer.capacityKg);
+        double batchKg = how.batchKg() > 0 ? how.batchKg() : leftKg;
+        while (leftKg > 0) {
+            add(Math.min(batchKg, leftKg), world.now());
+            leftKg = leftKg == Double.POSITIVE_INFINITY ? 0 : leftKg - batchKg;
+        }
         loadMore();
     }
 
@@ -220,7 +225,7 @@ final class Charge extends Task {
         double kg = weighedKg;
         weighedKg = 0;
         addIfAny(kg, world.now() + dryingTicks);
-        if (dryingTicks == 0 && kg > 0) {
+        if (isDry()) {
             listener.dry();
         }
         loadMore();
@@ -234,7 +239,7 @@ final class Charge extends Task {
     }
 
     private void loadMore() {
-        boolean hasRoom = contentKg + how.batchKg() <= dryer.capacityKg + 1e-9;
+        boolean hasRoom = contentKg + how.batchKg() <= dryer.capacityKg + Stock.SLACK;
         if (how.batchKg() > 0 && !loading && hasRoom) {
             askToLoad();
         }
@@ -273,7 +278,7 @@ final class Charge extends Task {
 
     private void turn() {
         advance();
-        if (kgPerS > 0 && firstLeftKg <= 1e-6) {
+        if (kgPerS > 0 && firstLeftKg <= Stock.SLACK) {
             batches.remove();
             firstLeftKg += batches.isEmpty() ? 0 : batches.element().kg();
             loadMore();

@@ -282,7 +282,7 @@ final class LineProcess {
         drawnKgPerS = rateKgPerS;
         clock.heat().screw(rateKgPerS > 0);
         stores.draw(rateKgPerS > 0 && !ledger.materials.isCompound() ? strands.dieKgPerS() : 0);
-        material.draw(rateKgPerS - stores.regrindKgPerS());
+        material.draw(stores.driedKgPerS());
     }
 
     /** The store of regrind is empty, or there is some again. */

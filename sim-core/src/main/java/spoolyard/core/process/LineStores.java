@@ -23,7 +23,8 @@ final class LineStores {
     private Optional<Stock> spools = Optional.empty();
     private Optional<Stock> missing = Optional.empty();
     private double concentrateShare;
-    private double regrindKgPerS;
+    private double driedShare;
+    private double driedKgPerS;
     private int mounted;
 
     LineStores(World world, LineProcess line, Stores stores, Optional<LineSupply> supply) {
@@ -58,9 +59,6 @@ final class LineStores {
 
     /** From now on the line takes what belongs to a product. */
     void turnTo(Product product) {
-        if (stores.isEmpty()) {
-            return;
-        }
         draw(0);
         resin = isBatchwise()
                 ? Optional.empty()
@@ -68,6 +66,7 @@ final class LineStores {
         concentrate = isColourBatchwise() ? Optional.empty() : concentrateOf(product);
         regrind = isColourBatchwise() ? Optional.empty() : stores.regrindFor(product);
         concentrateShare = product.colour().concentrateShare();
+        driedShare = supply.map(source -> source.how().driedShare(product)).orElse(1.0);
     }
 
     private Optional<Stock> concentrateOf(Product product) {
@@ -80,15 +79,16 @@ final class LineStores {
     void draw(double kgPerS) {
         double naturalKgPerS = kgPerS * (1 - concentrateShare);
         boolean isThere = regrind.filter(stock -> kgPerS > 0 && !stock.isOut()).isPresent();
-        regrindKgPerS = isThere ? stores.regrindShare() * naturalKgPerS : 0;
+        double regrindKgPerS = isThere ? stores.regrindShare() * naturalKgPerS : 0;
+        driedKgPerS = kgPerS * driedShare - regrindKgPerS;
         resin.ifPresent(stock -> stock.draw(line.index(), naturalKgPerS - regrindKgPerS));
         regrind.ifPresent(stock -> stock.draw(line.index(), regrindKgPerS));
         concentrate.ifPresent(stock -> stock.draw(line.index(), kgPerS * concentrateShare));
     }
 
-    /** Of what it draws, regrind, which doesn't come out of its dryer. */
-    double regrindKgPerS() {
-        return regrindKgPerS;
+    /** Of what it draws, what comes out of its dryer: neither regrind nor colour that is dosed at the throat. */
+    double driedKgPerS() {
+        return driedKgPerS;
     }
 
     // ------------------------------------------------------------------ shortage

@@ -47,7 +47,7 @@ final class LineSupply implements Charge.Listener {
     /** Highest rate at which the feeding dryer dries a product. */
     double limitKgPerH(Product product) {
         double heldKg = feeding.map(charge -> charge.dryer().capacityKg).orElse(how.hopperKg());
-        return how.limitKgPerH(heldKg, product.polymer().dryingS());
+        return how.limitKgPerH(heldKg, product);
     }
 
     /** Takes up the material of a product; true if it is dry, false if the line must wait for it. */

@@ -14,6 +14,8 @@ final class Lot {
     private boolean cut;
     private long closedTick;
     private int testsLeft;
+    private int defective;
+    private int condemned;
 
     Lot(Campaign campaign, Consumer<Lot> whenClosed) {
         this.campaign = campaign;
@@ -24,6 +26,20 @@ final class Lot {
     void add(Spool spool) {
         spool.defective = campaign.luck().isDefective(defectShare);
         spools.add(spool);
+        defective += spool.defective ? 1 : 0;
+        condemned += spool.condemned ? 1 : 0;
+    }
+
+    /** Takes out the spools that the gauge flagged and the lab rejects. */
+    List<Spool> rejected() {
+        if (condemned == 0) {
+            return List.of();
+        }
+        List<Spool> rejected = spools.stream().filter(spool -> spool.condemned).toList();
+        spools.removeAll(rejected);
+        condemned = 0;
+        defective = (int) spools.stream().filter(spool -> spool.defective).count();
+        return rejected;
     }
 
     LotLuck luck() {
@@ -72,6 +88,6 @@ final class Lot {
     }
 
     long defective() {
-        return spools.stream().filter(spool -> spool.defective).count();
+        return defective;
     }
 }

@@ -35,26 +35,41 @@ final class Matching {
     /** Looks for the best pair; false if there is none. */
     boolean findBest(List<Task> waiting) {
         member = null;
+        int wanted = 0;
+        for (int t = 0; t < waiting.size(); t++) {
+            wanted |= waiting.get(t).roleMask;
+        }
         for (int r = 0; r < roles.size(); r++) {
-            List<Member> members = roles.get(r).members();
-            for (int m = 0; m < members.size(); m++) {
-                if (members.get(m).isIdle()) {
-                    tryTasks(members.get(m), waiting);
-                }
+            if (roles.get(r).hasIdle() && (roles.get(r).reachMask() & wanted) != 0) {
+                tryMembers(roles.get(r).members(), waiting);
             }
         }
         return member != null;
     }
 
+    private void tryMembers(List<Member> members, List<Task> waiting) {
+        for (int m = 0; m < members.size(); m++) {
+            if (members.get(m).isIdle()) {
+                tryTasks(members.get(m), waiting);
+            }
+        }
+    }
+
     private void tryTasks(Member candidate, List<Task> waiting) {
         for (int t = 0; t < waiting.size(); t++) {
             Task call = waiting.get(t);
-            RoleCrew inPlaceOf = relievedFor(candidate, call);
-            if (may(candidate, call, inPlaceOf) && (member == null || isBetter(candidate, call))) {
-                member = candidate;
-                task = call;
-                relieved = inPlaceOf;
+            if ((call.roleMask & candidate.role.reachMask()) != 0) {
+                tryTask(candidate, call);
             }
+        }
+    }
+
+    private void tryTask(Member candidate, Task call) {
+        RoleCrew inPlaceOf = relievedFor(candidate, call);
+        if (may(candidate, call, inPlaceOf) && (member == null || isBetter(candidate, call))) {
+            member = candidate;
+            task = call;
+            relieved = inPlaceOf;
         }
     }
 

@@ -53,10 +53,7 @@ final class Refusals {
 
     /** Grinds the spools of a lot that the gauge flagged and the lab rejects, whatever becomes of the others. */
     void rejectFlagged(Lot lot) {
-        List<Spool> rejected =
-                lot.spools().stream().filter(spool -> spool.condemned).toList();
-        lot.spools().removeAll(rejected);
-        rejected.forEach(spool -> grind(spool, ScrapCause.FLAGGED_SPOOL));
+        lot.rejected().forEach(spool -> grind(spool, ScrapCause.FLAGGED_SPOOL));
     }
 
     private void grind(Spool spool, ScrapCause cause) {

@@ -16,6 +16,7 @@ final class RoleCrew {
     private final long[] zoneMasks;
     private final int[] rank = new int[TaskKind.values().length];
     private final int relievedMask;
+    private final int reachMask;
     private final List<Member> members = new ArrayList<>();
     private ActivePeriods periods;
     private int activity;
@@ -30,6 +31,7 @@ final class RoleCrew {
         this.index = index;
         this.desk = desk;
         this.relievedMask = relievedMask;
+        this.reachMask = relievedMask | 1 << index;
         this.zoneMasks = description.zones().stream()
                 .mapToLong(zone -> maskOf(zone, lineNames))
                 .toArray();
@@ -82,6 +84,10 @@ final class RoleCrew {
         }
     }
 
+    boolean hasIdle() {
+        return idle > 0;
+    }
+
     String name() {
         return description.name();
     }
@@ -115,6 +121,11 @@ final class RoleCrew {
     /** Roles, as a mask, that this role may stand in for. */
     int relievedMask() {
         return relievedMask;
+    }
+
+    /** Roles, as a mask, whose work this role may ever do: its own and those it stands in for. */
+    int reachMask() {
+        return reachMask;
     }
 
     List<Member> members() {

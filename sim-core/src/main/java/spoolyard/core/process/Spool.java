@@ -24,6 +24,8 @@ final class Spool {
     final Optional<Product> product;
     /** Its polymer; empty if that is not known. */
     final Optional<Polymer> polymer;
+    /** How long it may stand in moist air; {@link Ticks#NEVER} if there is no limit. */
+    private final long exposureLimitTicks;
     /** What was made with it in one go; empty if no lab looks at it. */
     Optional<Campaign> campaign = Optional.empty();
     /** The lot it is in, from quarantine on. */
@@ -44,6 +46,8 @@ final class Spool {
     long madeTick;
     /** When it joined the rack where it now is. */
     long rackedTick;
+    /** Where it lies on the {@link Shelf} that it is on. */
+    int shelfPlace;
 
     private Spool(
             int order,
@@ -60,6 +64,12 @@ final class Spool {
         this.grade = grade;
         this.product = product;
         this.polymer = polymer;
+        this.exposureLimitTicks = polymer.isPresent() ? limitTicks(polymer.get()) : Ticks.NEVER;
+    }
+
+    private static long limitTicks(Polymer polymer) {
+        double limitS = polymer.exposureLimitS();
+        return limitS == Double.POSITIVE_INFINITY ? Ticks.NEVER : Ticks.ofSeconds(limitS);
     }
 
     /** Full, off the winder of a line. */
@@ -86,7 +96,6 @@ final class Spool {
 
     /** When its exposure clock runs out; {@link Ticks#NEVER} if it has no limit. */
     long deadlineTick() {
-        double limitS = polymer.map(Polymer::exposureLimitS).orElse(Double.POSITIVE_INFINITY);
-        return limitS == Double.POSITIVE_INFINITY ? Ticks.NEVER : exposedTick + Ticks.ofSeconds(limitS);
+        return exposureLimitTicks == Ticks.NEVER ? Ticks.NEVER : exposedTick + exposureLimitTicks;
     }
 }

@@ -53,7 +53,7 @@ final class SpoolRoute {
         boolean areLimited =
                 stores.stocks().stream().anyMatch(stock -> stock.item().kind() == StockItem.Kind.CARTONS);
         if (areLimited) {
-            packing().ifPresent(station -> station.packInto(new CartonDesk(stores, finishing)));
+            packing().ifPresent(station -> station.packInto(new CartonDesk(stores, world.plant())));
         }
     }
 

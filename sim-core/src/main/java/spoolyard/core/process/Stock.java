@@ -26,6 +26,7 @@ final class Stock {
     private final Variate leadTime;
     private final ArrayDeque<Runnable> claims = new ArrayDeque<>();
     private final StockClock clock;
+    private final double reorderPoint;
     private List<LineProcess> lines = List.of();
     private Runnable packing = () -> {};
     private double kgPerS;
@@ -47,6 +48,7 @@ final class Stock {
                         item.reorder().map(StockItem.Reorder::leadTimeS).orElse(Law.ZERO),
                         "stock " + item.kind().label() + " " + item.name() + " / lead time");
         this.clock = new StockClock(world, item.opening());
+        this.reorderPoint = item.reorder().map(StockItem.Reorder::point).orElse(Double.NEGATIVE_INFINITY);
     }
 
     private TimedEvent event(Phase phase, String what, Runnable action) {
@@ -210,12 +212,18 @@ final class Stock {
     /** Orders what is short and plans the next mark. */
     private void changed() {
         clock.shows(level(), level() - onSpindles <= SLACK);
-        item.reorder().ifPresent(this::review);
+        if (isDue()) {
+            reorder(item.reorder().orElseThrow());
+        }
         plan();
     }
 
-    private void review(StockItem.Reorder rule) {
-        while (level() + onOrder <= rule.point() + SLACK) {
+    private boolean isDue() {
+        return level() + onOrder <= reorderPoint + SLACK;
+    }
+
+    private void reorder(StockItem.Reorder rule) {
+        while (isDue()) {
             onOrder += rule.quantity();
             ordersPlaced++;
             comes(rule.quantity()).in(leadTime.nextTicks());
@@ -227,8 +235,8 @@ final class Stock {
             mark.cancel();
             return;
         }
-        double trigger = item.reorder().map(rule -> rule.point() - onOrder).orElse(0.0);
-        double next = level() > trigger + SLACK ? Math.max(0, trigger) : 0;
+        double trigger = Math.max(0, reorderPoint - onOrder);
+        double next = level() > trigger + SLACK ? trigger : 0;
         mark.moveTo(world.now() + Ticks.ofSeconds(Math.max(0, level() - next) / kgPerS));
     }
 

@@ -16,12 +16,14 @@ final class Stores {
     private final List<Stock> stocks;
     private final List<ScrapBin> bins;
     private final Optional<Regrind> regrind;
+    private final double regrindShare;
     private final Materials.WhenShort whenShort;
 
     Stores(World world) {
         Materials materials = world.plant().materials();
         this.whenShort = materials.whenShort();
         this.regrind = materials.regrind();
+        this.regrindShare = regrind.map(Regrind::share).orElse(0.0);
         this.bins = regrind.map(rule -> rule.polymers().stream()
                         .map(polymer -> new ScrapBin(rule, new Stock(world, regrindOf(polymer, rule))))
                         .toList())
@@ -71,7 +73,7 @@ final class Stores {
 
     /** Share of regrind in the natural part of a blend that takes it. */
     double regrindShare() {
-        return regrind.map(Regrind::share).orElse(0.0);
+        return regrindShare;
     }
 
     /** Where clean scrap of a product goes; empty if it is sold. */

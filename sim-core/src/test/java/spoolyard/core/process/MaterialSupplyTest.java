@@ -21,7 +21,7 @@ import spoolyard.core.record.RunResult;
 
 /**
  * Hand-worked cases of drying. The line makes 18 kg/h; its polymer dries 4 h. A dryer of H kg dries at most H / 4 h
- * (plug flow: residence = content / rate).
+ * (plug flow: residence = content / rate). White takes 4 % of concentrate, black 3 %.
  */
 class MaterialSupplyTest {
     private static final Polymer PLA = new Polymer("PLA", 1240, 1, 205, 1200, 4 * 3600);
@@ -56,20 +56,24 @@ class MaterialSupplyTest {
     void aSmallHopperLimitsTheRateToItsContentOverTheDryingTime() {
         LineResult line = line(sketch(10, Layout.DOSE_AT_THROAT, 60, 0).order("SO-1", WHITE, 1000));
 
-        // 60 kg / 4 h = 15 kg/h
-        assertThat(line.fedKg()).isCloseTo(150, within(1e-6));
+        // 60 kg / 4 h = 15 kg/h of natural, 96 % of what passes the die: 15.625 kg/h
+        assertThat(line.fedKg()).isCloseTo(156.25, within(1e-6));
         assertThat(line.ratedKg()).isCloseTo(180, within(1e-6));
-        assertThat(line.slowedLossKg()).isCloseTo(30, within(1e-6));
+        assertThat(line.slowedLossKg()).isCloseTo(23.75, within(1e-6));
     }
 
     @Test
     void batchesLeaveTheHopperShortByOneBatch() {
         LineResult line = line(sketch(20, Layout.BLEND_FIRST, 60, 10).order("SO-1", WHITE, 1000));
 
-        // (60 - 10) kg / 4 h = 12.5 kg/h; each batch of 10 kg is loaded 15 min after there is room for it, and is dry
-        // 4 h later: it is needed (50 - 12.5 x 0.25) kg / 12.5 kg/h = 3.75 h after it was loaded, 15 min too early
-        assertThat(line.stateS().get(LineState.WAITING_FOR_MATERIAL)).isGreaterThan(0);
-        assertThat(line.fedKg()).isLessThan(20 * 12.5);
+        // (60 - 10) kg / 4 h = 12.5 kg/h, a batch of 10 kg lasts 0.8 h. The hopper starts with six; there is room for
+        // the
+        // seventh at 0.8 h, it is loaded by 1.05 h and dry at 5.05 h, but needed at 4.8 h. The eighth is dry at 5.85 h,
+        // when
+        // the seventh is gone, and so on to the twelfth; the thirteenth has room at 5.85 h and is dry at 10.1 h, again
+        // 0.25 h late. In 20 h: four times 4.8 h of drawing, three waits of 0.25 h and 0.05 h of the fourth.
+        assertThat(line.stateS().get(LineState.WAITING_FOR_MATERIAL)).isCloseTo(0.8 * 3600, within(1e-3));
+        assertThat(line.fedKg()).isCloseTo(19.2 * 12.5, within(1e-6));
     }
 
     @Test

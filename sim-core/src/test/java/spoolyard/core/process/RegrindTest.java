@@ -204,8 +204,8 @@ class RegrindTest {
 
     /**
      * A blend by the batch of 10 kg into a hopper of 30 kg that starts full takes 0.097 kg of regrind for each kg: 2.91 kg at
-     * once, then 0.97 kg, then the last 0.12 kg of 4 kg. The first 30 kg last 6000 s; the next three batches are loaded by
-     * 6180 s, and one more each 2000 s from 8060 s on, the eleventh at 28060 s. Of 170 kg weighed 164.9 kg are natural.
+     * once, then 0.97 kg, then the last 0.12 kg of 4 kg. Each 2000 s there is room for a batch, loaded 60 s later, the
+     * fourteenth at 28060 s. Of 170 kg weighed 164.9 kg are natural.
      */
     @Test
     void aBlendTakesItsRegrindByTheBatch() {
@@ -248,8 +248,8 @@ class RegrindTest {
 
     /**
      * A hopper of natural that is loaded by the batch holds no regrind: that is dosed at the throat, and the hopper lasts
-     * longer. 30 kg at 5 g/s less 0.485 g/s last 30000 / 4.515 = 6644.518 s; 5 kg of regrind last longer than that, so that
-     * 3.222591 kg are taken until then.
+     * longer, as does the 3 % of black. Of 5 g/s 0.15 are colour and 0.485 regrind; 30000 / 4.365 = 6872.852 s; 5 kg of
+     * regrind last longer than that: 3.333333 kg are taken until then, and 30 / 0.873 kg fed.
      */
     @Test
     void aHopperOfNaturalLastsLongerBesideRegrind() {
@@ -266,7 +266,7 @@ class RegrindTest {
 
         RunResult run = run(with(sketch, regrind(ALL, 100, 5)));
 
-        assertThat(run.lines().get(0).fedKg()).isCloseTo(33.222591, within(EXACT));
-        assertThat(stock(run, "regrind").used()).isCloseTo(3.222591, within(EXACT));
+        assertThat(run.lines().get(0).fedKg()).isCloseTo(34.364261, within(EXACT));
+        assertThat(stock(run, "regrind").used()).isCloseTo(3.333333, within(EXACT));
     }
 }

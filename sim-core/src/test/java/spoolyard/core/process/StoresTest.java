@@ -202,9 +202,8 @@ class StoresTest {
     }
 
     /**
-     * Batches of 10 kg into a hopper of 30 kg that starts full: 30 kg are taken at once. They last 6000 s; only then is
-     * there room for a batch, which takes 60 s to load. The other three are loaded in time; 70 kg are through after 6060 s +
-     * 40 kg / 18 kg/h = 14060 s.
+     * Batches of 10 kg into a hopper of 30 kg that starts full: 30 kg are taken at once. After each 10 kg, which last 2000 s,
+     * there is room for a batch, which takes 60 s to load; 70 kg are through after 70 kg / 18 kg/h = 14000 s.
      */
     @Test
     void batchesAreTakenWhenTheyAreWeighed() {
@@ -214,8 +213,24 @@ class StoresTest {
 
         assertThat(run.lines().get(0).fedKg()).isCloseTo(70, within(EXACT));
         assertThat(run.stocks().get(0).used()).isCloseTo(70, within(EXACT));
-        assertThat(seconds(run, 0, LineState.WAITING_FOR_MATERIAL)).isCloseTo(60, within(1e-3));
-        assertThat(seconds(run, 0, LineState.NO_RESIN)).isCloseTo(28800 - 14060, within(1e-3));
+        assertThat(seconds(run, 0, LineState.WAITING_FOR_MATERIAL)).isZero();
+        assertThat(seconds(run, 0, LineState.NO_RESIN)).isCloseTo(28800 - 14000, within(1e-3));
+    }
+
+    /** Colour is dosed at the throat: 48 kg of natural in store make 48 / 0.96 kg of white with 2 kg of concentrate. */
+    @Test
+    void aHopperOfNaturalHoldsNoColourThatIsDosedAtTheThroat() {
+        PlantSketch sketch = batches(MaterialSupply.Layout.DOSE_AT_THROAT);
+        sketch.orders.clear();
+        sketch.order("SO-1", PlantSketch.WHITE_PLA, 1000)
+                .store(Kind.RESIN, "PLA", 48)
+                .store(Kind.CONCENTRATE, "WHT", 10);
+
+        RunResult run = run(sketch);
+
+        assertThat(run.lines().get(0).fedKg()).isCloseTo(50, within(EXACT));
+        assertThat(run.stocks().get(0).used()).isCloseTo(48, within(EXACT));
+        assertThat(run.stocks().get(1).used()).isCloseTo(2, within(EXACT));
     }
 
     /** 4 % of 30 kg + 10 kg are 1.6 kg of white; the last batch is as large as the 0.2 kg that are left, 5 kg. */
