@@ -21,6 +21,7 @@ final class ThirtyLines {
     private static final int TIMES = 4;
     /** So that the lines have as much to do as Orrenvale's: 120 orders for 8. */
     private static final double LOAD = 120.0 / 8 * LINES / ORDERS;
+
     private static final Pattern LINE = Pattern.compile("(?m)^  L\\d:.*\\n(?:    .*\\n)+");
 
     private final Random random = new Random(1);
