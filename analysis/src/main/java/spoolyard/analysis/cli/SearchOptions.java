@@ -12,7 +12,7 @@ import spoolyard.analysis.sequence.Stop;
 
 /** How long and from which seed a plan is searched for. */
 final class SearchOptions {
-    private static final double USUAL_S = 20;
+    private static final double USUAL_S = 12;
     private static final double LONGEST_S = 86_400;
     private static final double MOST_ITERATIONS = 1e12;
     private static final int MOST_CHAINS = 256;
@@ -20,7 +20,7 @@ final class SearchOptions {
     @Option(
             names = "--seconds",
             paramLabel = "S",
-            description = "Time to search. Default: 20, unless --iterations is given.")
+            description = "Time to search. Default: 12, unless --iterations is given.")
     private Double seconds;
 
     @Option(

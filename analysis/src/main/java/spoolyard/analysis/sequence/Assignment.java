@@ -36,15 +36,32 @@ final class Assignment {
      * @return the least sum
      */
     static double least(int size, double[] cost) {
-        Assignment assignment = new Assignment(size, cost);
-        for (int row = 1; row <= size; row++) {
-            assignment.add(row);
-        }
+        Assignment assignment = solved(size, cost);
         double total = 0;
         for (int column = 1; column <= size; column++) {
             total += cost[(assignment.rowOf[column] - 1) * size + column - 1];
         }
         return total;
+    }
+
+    /**
+     * What each row is worth in the dual: with these numbers and the least that each column then costs above them, no pair
+     * costs less than the sum of its two, and those of the cheapest assignment just as much.
+     *
+     * @param size rows and columns
+     * @param cost row-major; a pair that may not be has a large cost
+     * @return a number for each row, of either sign
+     */
+    static double[] rowPotentials(int size, double[] cost) {
+        return Arrays.copyOfRange(solved(size, cost).rowPotential, 1, size + 1);
+    }
+
+    private static Assignment solved(int size, double[] cost) {
+        Assignment assignment = new Assignment(size, cost);
+        for (int row = 1; row <= size; row++) {
+            assignment.add(row);
+        }
+        return assignment;
     }
 
     private void add(int row) {

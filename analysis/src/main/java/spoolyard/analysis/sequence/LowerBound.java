@@ -3,24 +3,49 @@ package spoolyard.analysis.sequence;
 import java.util.Arrays;
 
 /**
- * Costs that no plan can go below. The sum of two relaxations that touch different parts of the cost:
+ * Costs that no plan can go below. A quick one, the sum of two relaxations that touch different parts of the cost:
  *
  * <ul>
  *   <li>changeovers: every order has one predecessor and one successor (an order, or a line's start or end), each change at its
  *       price on the cheapest line that can make both: an assignment problem, in which short circles are allowed;
- *   <li>changeovers again, as products: every product is begun at least once, from another product at the least price on any
- *       line, or as the first of a line, of which each line has only one. The dearer of the two counts;
  *   <li>lateness: every order is made as if it had its best line for itself from its release on, after the shortest changeover.
  * </ul>
+ *
+ * <p>And a better one, {@link SharedHours}, which takes about a second.
  */
 final class LowerBound {
     private static final double NEVER = 1e12;
 
     private LowerBound() {}
 
+    /** The quick one. */
     static double of(SequencingProblem problem) {
         LineKernel[] kernels = LineKernel.of(problem);
-        return Math.max(changeovers(problem, kernels), entries(problem, kernels)) + lateness(problem, kernels);
+        return changeovers(problem, kernels) + lateness(problem, kernels) + makespan(problem, kernels);
+    }
+
+    /** The better one, guided by a good plan; never below the quick one. */
+    static double of(SequencingProblem problem, TimedPlan plan) {
+        double quick = of(problem);
+        boolean isTour = problem.lines().size() == 1 && problem.isPureChangeover();
+        double lastS = workedS(problem, plan);
+        if (isTour || lastS <= 0 || isReached(plan.cost(), quick)) {
+            return quick;
+        }
+        LineKernel[] kernels = LineKernel.of(problem);
+        return Math.max(quick, new SharedHours(kernels, lastS).bound(plan.cost()) + makespan(problem, kernels));
+    }
+
+    /** Worked seconds until the last line is done. */
+    private static double workedS(SequencingProblem problem, TimedPlan plan) {
+        double lastS = 0;
+        for (int line = 0; line < problem.lines().size(); line++) {
+            WorkingTime hours = problem.lines().get(line).hours();
+            for (TimedPlan.TimedJob job : plan.lines().get(line)) {
+                lastS = Math.max(lastS, hours.workedUntilS(job.endS()));
+            }
+        }
+        return lastS;
     }
 
     private static double changeovers(SequencingProblem problem, LineKernel[] kernels) {
@@ -60,84 +85,37 @@ final class LowerBound {
         }
     }
 
-    private static double entries(SequencingProblem problem, LineKernel[] kernels) {
-        boolean[][] isMade = made(problem, kernels);
-        double[] least = new double[kernels[0].atStart];
-        double total = 0;
-        for (int to = 0; to < least.length; to++) {
-            least[to] = leastEntry(kernels, isMade, to);
-            total += least[to];
-        }
-        for (int line = 0; line < kernels.length; line++) {
-            total -= mostSaved(kernels[line], isMade[line], least);
-        }
-        return Math.max(0, total);
-    }
-
-    /** Least price to begin a product; 0 if no line makes it. */
-    private static double leastEntry(LineKernel[] kernels, boolean[][] isMade, int to) {
-        double fromOther = Double.POSITIVE_INFINITY;
-        double fromStart = Double.POSITIVE_INFINITY;
-        for (int line = 0; line < kernels.length; line++) {
-            if (isMade[line][to]) {
-                fromOther = Math.min(fromOther, entry(kernels[line], isMade[line], to));
-                fromStart = Math.min(fromStart, start(kernels[line], to));
-            }
-        }
-        double least = fromOther == Double.POSITIVE_INFINITY ? fromStart : fromOther;
-        return least == Double.POSITIVE_INFINITY ? 0 : least;
-    }
-
-    private static double mostSaved(LineKernel kernel, boolean[] isMade, double[] least) {
-        double most = 0;
-        for (int to = 0; to < least.length; to++) {
-            most = isMade[to] ? Math.max(most, least[to] - start(kernel, to)) : most;
-        }
-        return most;
-    }
-
-    private static boolean[][] made(SequencingProblem problem, LineKernel[] kernels) {
-        boolean[][] isMade = new boolean[kernels.length][kernels[0].atStart];
-        for (int line = 0; line < kernels.length; line++) {
-            for (int job = 0; job < problem.jobs().size(); job++) {
-                isMade[line][kernels[line].product[job]] |= kernels[line].canMake(job);
-            }
-        }
-        return isMade;
-    }
-
-    private static double start(LineKernel kernel, int to) {
-        return kernel.cost[kernel.atStart * kernel.states + to];
-    }
-
-    /** Least price to come to a product from another one that the line makes. */
-    private static double entry(LineKernel kernel, boolean[] isMade, int to) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int from = 0; from < isMade.length; from++) {
-            if (from != to && isMade[from]) {
-                least = Math.min(least, kernel.cost[from * kernel.states + to]);
-            }
-        }
-        return least;
-    }
-
     private static double lateness(SequencingProblem problem, LineKernel[] kernels) {
         double total = 0;
-        double lastS = 0;
         for (int job = 0; job < problem.jobs().size(); job++) {
             double least = Double.POSITIVE_INFINITY;
-            double earliestS = Double.POSITIVE_INFINITY;
             for (LineKernel kernel : kernels) {
                 if (kernel.canMake(job)) {
-                    double worked = kernel.releaseS[job] + shortestChangeoverS(kernel, job) + kernel.runS[job];
-                    least = Math.min(least, kernel.lateCost(job, worked));
-                    earliestS = Math.min(earliestS, kernel.endOfS(worked));
+                    least = Math.min(least, kernel.lateCost(job, soonestWorkedS(kernel, job)));
                 }
             }
             total += least;
+        }
+        return total;
+    }
+
+    /** Until the order that takes longest is made on its best line. */
+    private static double makespan(SequencingProblem problem, LineKernel[] kernels) {
+        double lastS = 0;
+        for (int job = 0; job < problem.jobs().size(); job++) {
+            double earliestS = Double.POSITIVE_INFINITY;
+            for (LineKernel kernel : kernels) {
+                if (kernel.canMake(job)) {
+                    earliestS = Math.min(earliestS, kernel.endOfS(soonestWorkedS(kernel, job)));
+                }
+            }
             lastS = Math.max(lastS, earliestS);
         }
-        return total + lastS * problem.makespanPerS();
+        return lastS * problem.makespanPerS();
+    }
+
+    private static double soonestWorkedS(LineKernel kernel, int job) {
+        return kernel.releaseS[job] + shortestChangeoverS(kernel, job) + kernel.runS[job];
     }
 
     private static double shortestChangeoverS(LineKernel kernel, int job) {

@@ -59,6 +59,7 @@ public final class Sequencer {
         }
         bound = LowerBound.of(problem);
         TimedPlan best = search(starts);
+        bound = LowerBound.of(problem, best);
         boolean isProved = LowerBound.isReached(best.cost(), bound);
         return new Solution(best, Math.min(bound, best.cost()), isProved);
     }
