@@ -1,5 +1,7 @@
 package spoolyard.analysis.sequence;
 
+import java.util.stream.IntStream;
+
 /**
  * Looks for exchanges of two blocks on a {@link LateLine}. Neighbouring blocks may be of any length, and all of them are looked
  * at; others only if they are short. Most exchanges are reckoned or ruled out in constant time: the first block grows order by
@@ -60,6 +62,11 @@ final class BlockExchange {
         return first >= 0;
     }
 
+    /** The places where the last exchange that was made begins, ends, and has a seam. */
+    IntStream ends() {
+        return IntStream.of(first, first + secondEnd - second, first + secondEnd - firstEnd, secondEnd);
+    }
+
     private void found(int a, int b, int c, int d) {
         first = a;
         firstEnd = b;
@@ -104,6 +111,15 @@ final class BlockExchange {
         return isBest;
     }
 
+    /** What all from a place on cost at least, if they follow then. */
+    private double leastTail(double atS, int last, int place) {
+        if (place == line.count) {
+            return 0;
+        }
+        double slipS = atS + line.stepS[last * line.count + line.order[place]] - line.endS[place + 1];
+        return line.leastOf(place, line.count, slipS);
+    }
+
     private double tail(double before, double atS, int last, int place) {
         if (place == line.count) {
             return 0;
@@ -128,9 +144,11 @@ final class BlockExchange {
             from = each;
             double slipS = atS + line.stepS[each * count + order[b]] - line.endS[b + 1];
             double firstSlipS = backS + slipS;
-            if (cost + line.leastOf(b, c, slipS) + line.leastOf(a, b, firstSlipS) <= limit) {
+            double endS = line.endS[b] + firstSlipS;
+            double least = cost + line.leastOf(b, c, slipS) + line.leastOf(a, b, firstSlipS);
+            if (least + leastTail(endS, order[b - 1], d) <= limit) {
                 double upToTail = cost + line.costOf(b, c, slipS) + line.costOf(a, b, firstSlipS);
-                if (isBest(upToTail, line.endS[b] + firstSlipS, order[b - 1], d)) {
+                if (isBest(upToTail, endS, order[b - 1], d)) {
                     found(a, b, c, d);
                 }
             }

@@ -85,6 +85,20 @@ final class LateSearchTest {
         }
     }
 
+    private static Plan searched(SequencingProblem problem, long seed) {
+        LateSearch search = new LateSearch(problem, seed);
+        search.run(inOrder(problem), new Budget(SearchLimit.iterations(200_000), 1, new Stop()), SearchWatch.UNHEARD);
+        return search.best();
+    }
+
+    @Test
+    void findsTheSamePlanWithTheSameSeedAndIterations() {
+        SequencingProblem problem = RandomBooks.late(3, 40);
+
+        assertThat(searched(problem, 1)).isEqualTo(searched(problem, 1));
+        assertThat(searched(problem, 1)).isNotEqualTo(searched(problem, 2));
+    }
+
     @Test
     void isForOneLineDayAndNightWhereLatenessAloneCosts() {
         assertThat(LateLine.isFor(RandomBooks.late(1, 12))).isTrue();
