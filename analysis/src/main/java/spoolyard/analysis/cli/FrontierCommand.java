@@ -38,7 +38,8 @@ import spoolyard.scenarios.fault.ScenarioException;
         description = {
             "",
             "Searches for all plans of which none is at least as good as another both in purge and in lateness, as table,"
-                    + " picture and scenarios that can be run. Ctrl-C ends the search early with the plans so far.",
+                    + " picture and scenarios that can be run. Ctrl-C ends the search early with the plans so far; a second"
+                    + " one ends the program, with those plans written.",
             ""
         },
         parameterListHeading = "Parameters:%n",
@@ -112,7 +113,7 @@ final class FrontierCommand implements Callable<Integer> {
                 Weights.First.NEITHER);
         PlantBook book = around.book(read.plant(), weights, scenario);
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
-            tell(read, report(book, ctrlC.stop()));
+            tell(read, report(book, ctrlC.stop()), ctrlC);
         }
         return ExitCode.OK;
     }
@@ -141,17 +142,18 @@ final class FrontierCommand implements Callable<Integer> {
                 name, other.book(), TimedPlan.of(problem, other.timed().plan()));
     }
 
-    private void tell(Scenario read, FrontierReport report) throws IOException {
+    private void tell(Scenario read, FrontierReport report, Interruption ctrlC) throws IOException {
         report.lines(console.ink()).forEach(console.out()::println);
         List<PlanFigures> plans =
                 report.shown().stream().map(FrontierPoint::plan).toList();
+        if (out != null) {
+            write(report, plans, new PlantClock(read.info().start()));
+        }
+        ctrlC.close();
         if (replications > 0) {
             PlanSimulation simulation =
                     new PlanSimulation(plans.get(0).book(), replications, search.seed(), simulator, console);
             report.simulated(console.ink(), simulation.of(plans)).forEach(console.out()::println);
-        }
-        if (out != null) {
-            write(report, plans, new PlantClock(read.info().start()));
         }
     }
 
@@ -166,9 +168,9 @@ final class FrontierCommand implements Callable<Integer> {
         List<String> letters = new ArrayList<>();
         for (PlanFigures plan : plans) {
             letters.add(FrontierReport.letter(letters.size()));
-            Path folder = Files.createDirectories(out.resolve(letters.get(letters.size() - 1)));
-            new PlanFiles(plan, clock).writeTable(folder.resolve("plan.csv"));
-            PlanFiles.writeVariation(folder.resolve("plan.yaml"), scenario.path(), "plan.csv");
+            Path folder = out.resolve(letters.get(letters.size() - 1));
+            OutputFile.write(folder.resolve("plan.csv"), new PlanFiles(plan, clock).table());
+            OutputFile.write(folder.resolve("plan.yaml"), PlanFiles.variation(folder, scenario.path(), "plan.csv"));
         }
         console.out()
                 .println("Frontier in " + out.resolve("frontier.csv") + "; run plan A with: spoolyard run "

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spoolyard.analysis.purge.Calibration;
 import spoolyard.analysis.report.FloorPages;
+import spoolyard.analysis.report.OrdersAtRisk;
 import spoolyard.analysis.report.PlanChart;
 import spoolyard.analysis.report.PlanFiles;
 import spoolyard.analysis.report.PlantClock;
@@ -50,18 +51,27 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
     }
 
     /**
-     * Writes all of it; what is there is replaced.
+     * Writes all that is known before it is simulated; what is there is replaced, and what was simulated of another plan goes.
      *
      * @param plan the plan
-     * @param console hears where it is
+     * @param console hears of a picture that cannot be drawn
      * @throws IOException if it cannot be written
      */
     void write(PlanFigures plan, Console console) throws IOException {
+        Interruption end = Interruption.waits();
+        try {
+            writeAll(plan, console);
+        } finally {
+            end.close();
+        }
+    }
+
+    private void writeAll(PlanFigures plan, Console console) throws IOException {
         PlantClock clock = new PlantClock(scenario.info().start());
         PlanFiles files = new PlanFiles(plan, clock);
-        Files.createDirectories(folder);
-        files.writeTable(folder.resolve("plan.csv"));
-        PlanFiles.writeVariation(folder.resolve("plan.yaml"), path, "plan.csv");
+        Files.deleteIfExists(risks());
+        OutputFile.write(folder.resolve("plan.csv"), files.table());
+        OutputFile.write(folder.resolve("plan.yaml"), PlanFiles.variation(folder, path, "plan.csv"));
         byte[] picture = Drawing.bytes(() -> PlanChart.png(plan, clock, viewing()), console.err());
         if (picture.length > 0) {
             OutputFile.write(folder.resolve("plan.png"), picture);
@@ -70,6 +80,29 @@ record PlanFolder(Path folder, Scenario scenario, Path path) {
                 new FloorPages(plan, clock, viewing()).byFile().entrySet()) {
             OutputFile.write(folder.resolve("floor").resolve(page.getKey()), page.getValue());
         }
+    }
+
+    /**
+     * Adds what its simulation shows.
+     *
+     * @param risks of this plan
+     * @throws IOException if it cannot be written
+     */
+    void add(OrdersAtRisk risks) throws IOException {
+        Interruption end = Interruption.waits();
+        try {
+            OutputFile.write(risks(), risks.csv());
+        } finally {
+            end.close();
+        }
+    }
+
+    private Path risks() {
+        return folder.resolve(OrdersAtRisk.FILE);
+    }
+
+    /** Tells where the plan is. */
+    void tell(Console console) {
         console.out()
                 .println("Plan in " + folder.resolve("plan.csv") + "; run it with: spoolyard run "
                         + NewCommand.typed(folder.resolve("plan.yaml")) + settings());

@@ -34,7 +34,7 @@ import spoolyard.scenarios.fault.ScenarioException;
             "",
             "Searches for a plan of all lines together, says how far it can be from the best at most, simulates it beside"
                     + " today's order and writes it as a table and as a scenario that can be run. Ctrl-C ends the search"
-                    + " early with the best plan so far.",
+                    + " early with the best plan so far; a second one ends the program, with that plan written.",
             ""
         },
         parameterListHeading = "Parameters:%n",
@@ -137,7 +137,7 @@ final class SequenceCommand implements Callable<Integer> {
         checkNumbers();
         Scenario read = scenario.readWith(whatIf.settings());
         if (out != null) {
-            new PlanFolder(out, read, scenario.path()).check();
+            folder(read).check();
         }
         PlantBook book = around.book(read.plant(), weights(read.plant()), scenario);
         if (whatIf.isAsked()) {
@@ -145,7 +145,7 @@ final class SequenceCommand implements Callable<Integer> {
             return ExitCode.OK;
         }
         try (Interruption ctrlC = Interruption.asks(new Stop())) {
-            tell(book, read, ctrlC.stop());
+            tell(book, read, ctrlC);
         }
         return ExitCode.OK;
     }
@@ -179,36 +179,48 @@ final class SequenceCommand implements Callable<Integer> {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    private void tell(PlantBook plain, Scenario read, Stop stop) throws InputException, IOException {
+    private void tell(PlantBook plain, Scenario read, Interruption ctrlC) throws InputException, IOException {
         PlantClock clock = new PlantClock(read.info().start());
-        LearningSearch.Found learned = new LearningSearch(console, simulator, search, learn).run(plain, stop);
+        LearningSearch.Found learned = new LearningSearch(console, simulator, search, learn).run(plain, ctrlC.stop());
         PlantBook book = learned.book();
         Solution found = learned.solution();
         PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
         PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
-        PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, simulation, stop);
+        PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, read, simulation, ctrlC);
         Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
         SequenceReport report = new SequenceReport(plan, Baselines.of(book), solution, clock);
         print(report.perLine(console.ink()));
         print(report.summary(console.ink()));
         print(new LearnedReport(book.experience(), book.plant(), clock).lines());
-        finish(read, plan, simulation, simulation::besideToday);
+        keep(read, plan);
+        ctrlC.close();
+        if (ctrlC.stop().isAsked() && replications > 0) {
+            console.err().println("The search was ended early. Simulating its plan; Ctrl-C ends the program.");
+        }
+        simulate(read, plan, simulation, simulation::besideToday);
     }
 
     private void change(PlantBook book, Scenario read) throws InputException, IOException {
         WhatIf change = WhatIf.of(book, whatIf);
         change.tell(new PlantClock(read.info().start()), console);
         PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
-        finish(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
+        keep(read, change.after());
+        simulate(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
     }
 
-    private PlanFigures robust(PlanFigures cheapest, PlanSimulation simulation, Stop stop) {
+    /** The cheapest is written before the candidates are simulated: that can take long, and may be ended. */
+    private PlanFigures robust(PlanFigures cheapest, Scenario read, PlanSimulation simulation, Interruption ctrlC)
+            throws IOException {
         List<Candidate> candidates =
-                new RobustSearch(cheapest.book(), search, stop, console).candidates(cheapest, robust);
+                new RobustSearch(cheapest.book(), search, ctrlC.stop(), console).candidates(cheapest, robust);
         if (candidates.size() == 1) {
             print(List.of("Robust: no other plan found that is clearly different.", ""));
             return cheapest;
         }
+        if (out != null) {
+            folder(read).write(cheapest, console);
+        }
+        ctrlC.close();
         RobustReport report = new RobustReport(
                 candidates,
                 simulation.of(candidates.stream().map(Candidate::plan).toList()));
@@ -216,20 +228,30 @@ final class SequenceCommand implements Callable<Integer> {
         return candidates.get(report.best()).plan();
     }
 
-    /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
-    private void finish(Scenario read, PlanFigures plan, PlanSimulation simulation, Trying trying) throws IOException {
-        if (replications > 0) {
-            PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
-            print(trial.lines(console.ink()));
-            OrdersAtRisk risks =
-                    simulation.atRisk(trial, new PlantClock(read.info().start()));
-            print(risks.lines(console.ink()));
-            if (out != null) {
-                OutputFile.write(out.resolve(OrdersAtRisk.FILE), risks.csv());
-            }
-        }
+    private PlanFolder folder(Scenario read) {
+        return new PlanFolder(out, read, scenario.path());
+    }
+
+    /** Writes a plan before it is simulated. */
+    private void keep(Scenario read, PlanFigures plan) throws IOException {
         if (out != null) {
-            new PlanFolder(out, read, scenario.path()).write(plan, console);
+            folder(read).write(plan, console);
+            folder(read).tell(console);
+        }
+    }
+
+    /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
+    private void simulate(Scenario read, PlanFigures plan, PlanSimulation simulation, Trying trying)
+            throws IOException {
+        if (replications == 0) {
+            return;
+        }
+        PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
+        OrdersAtRisk risks = simulation.atRisk(trial, new PlantClock(read.info().start()));
+        print(trial.lines(console.ink()));
+        print(risks.lines(console.ink()));
+        if (out != null) {
+            folder(read).add(risks);
         }
     }
 

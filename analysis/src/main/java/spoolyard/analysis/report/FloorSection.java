@@ -9,15 +9,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import spoolyard.analysis.schedule.ChangeKind;
 import spoolyard.analysis.schedule.ChangeoverEstimate;
 import spoolyard.analysis.schedule.PlacedOrder;
+import spoolyard.analysis.schedule.PlacedWeekEnd;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.core.colour.Viewing;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
 
 /**
  * What one line is to make, as a part of a page.
@@ -60,10 +63,35 @@ record FloorSection(PlanFigures plan, int number, PlantClock clock, Viewing view
     }
 
     private String table(List<PlacedOrder> orders) {
+        Map<Integer, List<PlacedWeekEnd>> ends = PlacedWeekEnd.byPlace(plan, number);
         String rows = IntStream.range(0, orders.size())
-                .mapToObj(place -> row(place + 1, orders.get(place)))
+                .mapToObj(place -> row(place + 1, orders.get(place)) + rows(ends.getOrDefault(place + 1, List.of())))
                 .collect(Collectors.joining());
-        return HEADER + rows + "</tbody>\n</table>\n" + sum(orders);
+        return HEADER + rows(ends.getOrDefault(0, List.of())) + rows + "</tbody>\n</table>\n" + sum(orders);
+    }
+
+    private String rows(List<PlacedWeekEnd> ends) {
+        return ends.stream().map(this::row).collect(Collectors.joining());
+    }
+
+    /** A purge at the end of a week has no order; what is under way is changed back to afterwards. */
+    private String row(PlacedWeekEnd end) {
+        long startTick = end.endTick() - Math.round(end.purge().lineS() * Ticks.PER_SECOND);
+        String back = end.back().lineS() > 0
+                ? "<br/><small>then the order goes on: first back from "
+                        + Html.text(end.clean().colour().name()) + ", "
+                        + shown(end.back().purgeKg()) + " kg, "
+                        + minutes(end.back().lineS()) + "</small>"
+                : "";
+        return "<tr>" + cell("n", "") + cell("t", time(startTick)) + cell("t", time(end.endTick()))
+                + cell("t", "<b>End of week</b>") + cell("", colour(end.clean().colour()))
+                + cell("t", "<b>" + Html.text(end.clean().polymer().code()) + "</b>") + cell("n", "")
+                + cell(
+                        "",
+                        "<b>purge clean</b><br/><small>from "
+                                + Html.text(end.held().colour().name()) + "</small>" + back)
+                + cell("n", purge(end.purge())) + cell("n", minutes(end.purge().lineS())) + cell("t", crew(end.crewS()))
+                + cell("t", "") + cell("", "<span class=\"box\"></span>") + "</tr>\n";
     }
 
     private String row(int place, PlacedOrder order) {
@@ -164,9 +192,11 @@ record FloorSection(PlanFigures plan, int number, PlantClock clock, Viewing view
         return Figures.shown(kg, kg == Math.rint(kg) ? 0 : 1);
     }
 
-    private static String sum(List<PlacedOrder> orders) {
-        ChangeoverEstimate sum =
-                orders.stream().map(PlacedOrder::change).reduce(ChangeoverEstimate.NONE, ChangeoverEstimate::plus);
+    private String sum(List<PlacedOrder> orders) {
+        ChangeoverEstimate sum = Stream.concat(
+                        orders.stream().map(PlacedOrder::change),
+                        PlacedWeekEnd.of(plan, number).stream().flatMap(end -> Stream.of(end.purge(), end.back())))
+                .reduce(ChangeoverEstimate.NONE, ChangeoverEstimate::plus);
         int spools = orders.stream().mapToInt(order -> order.order().spools()).sum();
         return "<p>" + orders.size() + " orders, " + Figures.shown(spools, 0) + " spools; changeovers: "
                 + Figures.shown(sum.purgeKg() + sum.compoundKg(), 0) + " kg to waste, "

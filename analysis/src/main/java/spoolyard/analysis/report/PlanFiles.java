@@ -1,9 +1,8 @@
 package spoolyard.analysis.report;
 
 import java.io.IOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import spoolyard.analysis.schedule.ChangeoverEstimate;
@@ -42,11 +41,11 @@ public record PlanFiles(PlanFigures plan, PlantClock clock) {
     /**
      * One row an order, line by line.
      *
-     * @param file where; replaced if it is there
-     * @throws IOException if it cannot be written
+     * @return the text of the table
      */
-    public void writeTable(Path file) throws IOException {
-        try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+    public String table() {
+        StringWriter out = new StringWriter();
+        try {
             CsvTable.FORMAT.printRecord(out, COLUMNS.toArray());
             for (int line = 0; line < plan.timed().lines().size(); line++) {
                 List<TimedJob> jobs = plan.timed().lines().get(line);
@@ -55,7 +54,10 @@ public record PlanFiles(PlanFigures plan, PlantClock clock) {
                             out, row(line, place, jobs.get(place)).toArray());
                 }
             }
+        } catch (IOException cannotBe) {
+            throw new UncheckedIOException(cannotBe);
         }
+        return out.toString();
     }
 
     private List<String> row(int line, int place, TimedJob job) {
@@ -88,19 +90,17 @@ public record PlanFiles(PlanFigures plan, PlantClock clock) {
     /**
      * A variation that makes the orders as a table of the same folder says.
      *
-     * @param file where; replaced if it is there
+     * @param to folder of the variation
      * @param scenario what it varies, as a path from where the program was started
      * @param table file name of the table
-     * @throws IOException if it cannot be written
+     * @return the text of the variation
      */
-    public static void writeVariation(Path file, Path scenario, String table) throws IOException {
-        Path folder = file.toAbsolutePath().normalize().getParent();
+    public static String variation(Path to, Path scenario, String table) {
+        Path folder = to.toAbsolutePath().normalize();
         Path base = scenario.toAbsolutePath().normalize();
         String shown = shown(folder, base).replace("\\", "/").replace("\"", "\\\"");
-        Files.writeString(
-                file,
-                "# The scenario with its orders in the sequence of " + table + ".\nbase: \"" + shown
-                        + "\"\norders:\n  rule: given sequence\n  sequence: " + table + "\n");
+        return "# The scenario with its orders in the sequence of " + table + ".\nbase: \"" + shown
+                + "\"\norders:\n  rule: given sequence\n  sequence: " + table + "\n";
     }
 
     private static String shown(Path folder, Path base) {

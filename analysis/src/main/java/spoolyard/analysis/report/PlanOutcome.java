@@ -54,6 +54,7 @@ public record PlanOutcome(
             lineS += prices.lineS(change);
             money += prices.money(change);
         }
+        money += prices.weekEnds(result);
         return new PlanOutcome(
                 money,
                 purgeKg(result),

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import spoolyard.analysis.schedule.ChangeoverEstimate;
+import spoolyard.analysis.schedule.PlacedWeekEnd;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.Weights;
 import spoolyard.analysis.sequence.Solution;
@@ -174,23 +176,37 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
         List<TimedJob> jobs = plan.timed().lines().get(line);
         String name = plan.book().plant().lines().get(line).name();
         lines.add(ink.strong(name + ", " + jobs.size() + (jobs.size() == 1 ? " order" : " orders")));
-        jobs.forEach(job -> lines.add(place(line, job)));
+        Map<Integer, List<PlacedWeekEnd>> ends = PlacedWeekEnd.byPlace(plan, line);
+        ends.getOrDefault(0, List.of()).forEach(end -> lines.add(weekEnd(end)));
+        for (int place = 0; place < jobs.size(); place++) {
+            lines.addAll(place(line, jobs.get(place)));
+            ends.getOrDefault(place + 1, List.of()).forEach(end -> lines.add(weekEnd(end)));
+        }
         lines.add("");
         return lines;
     }
 
-    private String place(int line, TimedJob job) {
+    private String weekEnd(PlacedWeekEnd end) {
+        ChangeoverEstimate all = end.purge().plus(end.back());
+        return "  " + Cell.left("end of week, purged clean", 41) + Cell.right(taken(all), 18) + "   until "
+                + clock.minute(end.endTick());
+    }
+
+    private static String taken(ChangeoverEstimate change) {
+        return String.format(
+                Locale.ROOT, "%6.1f kg %4.0f min", change.purgeKg() + change.compoundKg(), change.lineS() / 60);
+    }
+
+    private List<String> place(int line, TimedJob job) {
         Order order = plan.order(job);
         ChangeoverEstimate change = plan.before(line, job);
-        String purge = change.lineS() > 0
-                ? String.format(
-                        Locale.ROOT, "%6.1f kg %4.0f min", change.purgeKg() + change.compoundKg(), change.lineS() / 60)
-                : "";
+        String purge = change.lineS() > 0 ? taken(change) : "";
         String late = plan.lateS(job) > 0 ? Figures.shown(plan.lateS(job) / S_PER_DAY, 1) + " days late" : "";
-        return ("  " + Cell.left(order.id(), 10) + Cell.left(order.product().label(), 18)
+        String made =
+                "  " + Cell.left(order.id(), 10) + Cell.left(order.product().label(), 18)
                         + Cell.right(order.spools() + " spools", 13) + Cell.right(purge, 18) + "   "
-                        + minute(job.makingS()) + " to " + minute(job.endS()) + "  " + late)
-                .stripTrailing();
+                        + minute(job.makingS()) + " to " + minute(job.endS());
+        return late.isEmpty() ? List.of(made) : List.of(made, Cell.right(late, made.length()));
     }
 
     private String minute(double seconds) {

@@ -64,7 +64,7 @@ public final class TextReport {
         lines.addAll(new LossList(report, ink).lines());
         lines.add(orders());
         lines.addAll(overflows());
-        quality().ifPresent(lines::add);
+        lines.addAll(quality());
         new StockLine(report, ink).line().ifPresent(lines::add);
         new RegrindLine(report, ink).line().ifPresent(lines::add);
         lines.add(bottleneck());
@@ -133,22 +133,25 @@ public final class TextReport {
     }
 
     /** Lab and exposure clock, if the plant has them. */
-    private Optional<String> quality() {
+    private List<String> quality() {
         QualityRules rules = report.setting().plant().finishing().quality();
         List<String> parts = new ArrayList<>();
+        String refused = cell.text(report.plant(PlantSheet.REFUSED), 1) + " of "
+                + cell.mean(report.plant(PlantSheet.LOTS), 0) + " lots refused";
         if (rules.lab().isPresent()) {
-            parts.add(ink.strong(cell.text(report.plant(PlantSheet.REFUSED), 1) + " of "
-                            + cell.mean(report.plant(PlantSheet.LOTS), 0) + " lots refused")
-                    + ", held " + cell.mean(report.plant(PlantSheet.HOLD), 1) + " h");
+            parts.add(refused + ", held " + cell.mean(report.plant(PlantSheet.HOLD), 1) + " h");
         }
         if (rules.exposure().isPresent()) {
             parts.add(cell.text(report.plant(PlantSheet.BEYOND), 2) + " % exposed too long");
         }
         if (parts.isEmpty()) {
-            return Optional.empty();
+            return List.of();
         }
         parts.add(cell.mean(report.plant(PlantSheet.LOST), 0) + " spools lost");
-        return Optional.of(headed("Quality", String.join("; ", parts)));
+        List<String> lines = new ArrayList<>(Fitted.lines("; ", parts, MOST_COLUMNS - INDENT));
+        lines.set(0, headed("Quality", lines.get(0).replace(refused, ink.strong(refused))));
+        lines.subList(1, lines.size()).replaceAll(line -> " ".repeat(INDENT) + line);
+        return lines;
     }
 
     /** What the gauges found, on a plant that has any. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
@@ -57,6 +58,37 @@ public final class ChangeoverArithmetic {
      */
     public Map<CrewNeed, Double> crewS(Line line, Product from, Product to) {
         return from.sameMelt(to) ? Map.of() : Collections.unmodifiableMap(sum(line, from, to).attendedS);
+    }
+
+    /**
+     * A purge at the end of a week.
+     *
+     * @param line where
+     * @param held product before
+     * @return what it is expected to take; nothing if the plant has none, or the line is clean
+     */
+    public ChangeoverEstimate endOfWeek(Line line, Product held) {
+        return weekEnd(line, held).map(Sum::estimate).orElse(ChangeoverEstimate.NONE);
+    }
+
+    /**
+     * Who is needed for a purge at the end of a week, and how long.
+     *
+     * @param line where
+     * @param held product before
+     * @return expected attended seconds by who may do it; empty if there is none
+     */
+    public Map<CrewNeed, Double> endOfWeekCrewS(Line line, Product held) {
+        return weekEnd(line, held).map(sum -> sum.attendedS).orElse(Map.of());
+    }
+
+    private Optional<Sum> weekEnd(Line line, Product held) {
+        return rules.endOfWeek().filter(rule -> rule.isFor(held)).map(rule -> {
+            Sum sum = new Sum(line, held, false);
+            sum.attended(rule.durationS().mean(), rule.crew());
+            sum.compoundKg += rule.compoundKg(line);
+            return sum;
+        });
     }
 
     private Sum sum(Line line, Product from, Product to) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
+import spoolyard.core.record.RunResult;
 import spoolyard.core.record.RunResult.ChangeoverResult;
 
 /** What changeovers that were simulated cost, by the weights that plans are judged by. Immutable. */
@@ -54,9 +55,28 @@ public final class ChangeoverPrices {
                 + change.crewS() / S_PER_H * crewPerH(line, from, to);
     }
 
+    /**
+     * What the purges at the end of weeks cost, those that were done, at their mean.
+     *
+     * @param result a replication
+     * @return money
+     */
+    public double weekEnds(RunResult result) {
+        return result.lines().stream()
+                .mapToDouble(each -> each.use().purgedAtWeekEnd().stream()
+                        .mapToDouble(held ->
+                                arithmetic.endOfWeek(line(each.line()), held).money())
+                        .sum())
+                .sum();
+    }
+
     private Line line(ChangeoverResult change) {
+        return line(change.line());
+    }
+
+    private Line line(String name) {
         return book.plant().lines().stream()
-                .filter(each -> each.name().equals(change.line()))
+                .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }

@@ -2,6 +2,7 @@ package spoolyard.analysis.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import spoolyard.analysis.sequence.WorkingTime;
 import spoolyard.analysis.sequence.WorkingTime.Span;
 import spoolyard.core.plant.EndOfPeriod;
@@ -39,16 +40,17 @@ final class LineTimes {
                 .orElse(0);
     }
 
-    /** Working periods less what it takes to start and to shut down, less planned stops. */
+    /** Working periods less what it takes to start, to shut down and to purge at the end of a week, less planned stops. */
     WorkingTime hours() {
         List<Span> spans = new ArrayList<>();
         boolean isFirst = true;
-        for (Window period : line.workingPeriods()) {
+        for (int i = 0; i < line.workingPeriods().size(); i++) {
+            Window period = line.workingPeriods().get(i);
             double startS = Math.max(0, Ticks.toSeconds(period.startTick()));
             double endS = Math.min(horizonS, Ticks.toSeconds(period.endTick()));
             boolean runsOn = isFirst && line.runningAtStart() && startS == 0;
             double openS = startS + (runsOn ? 0 : startUpS());
-            double closeS = endS - (period.endTick() <= Ticks.ofSeconds(horizonS) ? shutDownS() : 0);
+            double closeS = endS - (period.endTick() <= Ticks.ofSeconds(horizonS) ? shutDownS() + endOfWeekS(i) : 0);
             if (endS > startS) {
                 addWithoutStops(spans, openS, closeS);
                 isFirst = false;
@@ -57,6 +59,29 @@ final class LineTimes {
         return spans.isEmpty()
                 ? WorkingTime.of(List.of(new Span(horizonS, horizonS + S_PER_H)))
                 : WorkingTime.of(spans);
+    }
+
+    private boolean isWeekEnd(int period) {
+        return line.workingPeriods().get(period).endTick() <= plant.horizonTicks()
+                && plant.changeovers()
+                        .endOfWeek()
+                        .filter(rule -> rule.comesAfter(line.workingPeriods(), period, plant.horizonTicks()))
+                        .isPresent();
+    }
+
+    private double endOfWeekS(int period) {
+        return isWeekEnd(period)
+                ? plant.changeovers().endOfWeek().orElseThrow().durationS().mean()
+                : 0;
+    }
+
+    /** When the line has no more to do in weeks that end with a purge: worked seconds, rising. */
+    List<Double> weekEndsS(WorkingTime hours) {
+        return IntStream.range(0, line.workingPeriods().size())
+                .filter(i -> line.workingPeriods().get(i).endTick() > 0 && isWeekEnd(i))
+                .mapToObj(i -> hours.workedUntilS(
+                        Ticks.toSeconds(line.workingPeriods().get(i).endTick())))
+                .toList();
     }
 
     private void addWithoutStops(List<Span> spans, double openS, double closeS) {

@@ -57,9 +57,7 @@ public record PlacedOrder(
     private static PlacedOrder of(PlanFigures plan, int line, TimedJob job) {
         PlantBook book = plan.book();
         Line where = book.plant().lines().get(line);
-        Optional<Product> before = job.from() < book.products().size()
-                ? Optional.of(book.products().get(job.from()))
-                : where.onLineNow();
+        Optional<Product> before = book.held(line, job.from());
         return new PlacedOrder(
                 where,
                 plan.order(job),

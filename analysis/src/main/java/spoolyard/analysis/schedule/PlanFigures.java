@@ -3,11 +3,10 @@ package spoolyard.analysis.schedule;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spoolyard.analysis.sequence.TimedPlan;
 import spoolyard.analysis.sequence.TimedPlan.TimedJob;
+import spoolyard.analysis.sequence.TimedPlan.WeekEnd;
 import spoolyard.core.plant.DispatchRule;
-import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.OrderBook;
 import spoolyard.core.plant.Plant;
@@ -20,7 +19,7 @@ import spoolyard.core.quantity.Ticks;
  * @param name what it is called
  * @param book the order book
  * @param timed the plan
- * @param changeovers all changeovers together
+ * @param changeovers all changeovers together, with the purges at the end of weeks
  * @param changes number of changeovers
  * @param lateOrders number of orders late
  * @param lateSpoolDays spools times days late, over all late orders
@@ -59,6 +58,10 @@ public record PlanFigures(
                         / S_PER_DAY
                         * book.plant().book().orders().get(job.job()).spools();
             }
+            for (WeekEnd end : timed.weekEnds().get(line)) {
+                sum = sum.plus(purge(arithmetic, book, line, end)).plus(back(arithmetic, book, timed, line, end));
+                changes += end.goesOn() ? 1 : 0;
+            }
         }
         return new PlanFigures(name, book, timed, sum, changes, late, spoolDays);
     }
@@ -80,13 +83,50 @@ public record PlanFigures(
 
     private static ChangeoverEstimate changeover(
             ChangeoverArithmetic arithmetic, PlantBook book, int line, TimedJob job) {
-        Line description = book.plant().lines().get(line);
-        Optional<Product> before = job.from() < book.products().size()
-                ? Optional.of(book.products().get(job.from()))
-                : description.onLineNow();
         Order order = book.plant().book().orders().get(job.job());
-        return before.map(from -> arithmetic.estimate(description, from, order.product()))
+        return book.held(line, job.from())
+                .map(from -> arithmetic.estimate(book.plant().lines().get(line), from, order.product()))
                 .orElse(ChangeoverEstimate.NONE);
+    }
+
+    private static ChangeoverEstimate purge(ChangeoverArithmetic arithmetic, PlantBook book, int line, WeekEnd end) {
+        Product held = book.held(line, end.from()).orElseThrow();
+        return arithmetic.endOfWeek(book.plant().lines().get(line), held);
+    }
+
+    /** From clean to the order that goes on. */
+    private static ChangeoverEstimate back(
+            ChangeoverArithmetic arithmetic, PlantBook book, TimedPlan timed, int line, WeekEnd end) {
+        if (!end.goesOn()) {
+            return ChangeoverEstimate.NONE;
+        }
+        int job = timed.lines().get(line).get(end.place()).job();
+        return arithmetic.estimate(
+                book.plant().lines().get(line),
+                book.products().get(end.clean()),
+                book.plant().book().orders().get(job).product());
+    }
+
+    /**
+     * A purge at the end of a week.
+     *
+     * @param line number of the line
+     * @param end the end of the week
+     * @return what it is expected to take
+     */
+    public ChangeoverEstimate purge(int line, WeekEnd end) {
+        return purge(new ChangeoverArithmetic(book.plant(), book.weights()), book, line, end);
+    }
+
+    /**
+     * The changeover after a purge at the end of a week that an order under way goes on with.
+     *
+     * @param line number of the line
+     * @param end the end of the week
+     * @return what it is expected to take; nothing if no order is under way
+     */
+    public ChangeoverEstimate back(int line, WeekEnd end) {
+        return back(new ChangeoverArithmetic(book.plant(), book.weights()), book, timed, line, end);
     }
 
     /**

@@ -3,6 +3,7 @@ package spoolyard.analysis.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -11,6 +12,9 @@ import spoolyard.analysis.sequence.InfeasibleBookException;
 import spoolyard.analysis.sequence.Job;
 import spoolyard.analysis.sequence.SequencedLine;
 import spoolyard.analysis.sequence.SequencingProblem;
+import spoolyard.analysis.sequence.WeekEnds;
+import spoolyard.analysis.sequence.WorkingTime;
+import spoolyard.core.plant.EndOfWeek;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
@@ -21,7 +25,8 @@ import spoolyard.core.plant.Product;
  *
  * @param plant the plant
  * @param weights what its plans are judged by
- * @param products the products of the orders and of the lines now, each melt once
+ * @param products the products of the orders and of the lines now, and what is on a line purged at the end of a week, each melt
+ *     once
  * @param problem the problem; its jobs and lines in the order of the plant's
  * @param experience what its times owe to simulated runs
  */
@@ -88,8 +93,10 @@ public record PlantBook(
             List<Integer> first = frozen.getOrDefault(each.name(), List.of()).stream()
                     .map(id -> numberOf(plant, id))
                     .toList();
-            lines.add(new SequencedLine(
-                    each.name(), times.get(line).hours(), changeovers(arithmetic, each, products), first));
+            WorkingTime hours = times.get(line).hours();
+            WeekEnds ends = weekEnds(
+                    arithmetic, plant, each, products, times.get(line).weekEndsS(hours), ChangeoverEstimate::money);
+            lines.add(new SequencedLine(each.name(), hours, changeovers(arithmetic, each, products), first, ends));
         }
         return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0), experience);
     }
@@ -104,7 +111,55 @@ public record PlantBook(
                 products.add(product);
             }
         }
+        List.copyOf(products).forEach(product -> plant.changeovers()
+                .endOfWeek()
+                .map(rule -> rule.cleaned(product))
+                .filter(clean -> products.stream().noneMatch(clean::sameMelt))
+                .ifPresent(products::add));
         return products;
+    }
+
+    /**
+     * Purges of a line at the end of weeks with what each costs, in money or in something else.
+     *
+     * @param workedS when they come, worked seconds
+     */
+    static WeekEnds weekEnds(
+            ChangeoverArithmetic arithmetic,
+            Plant plant,
+            Line line,
+            List<Product> products,
+            List<Double> workedS,
+            ToDoubleFunction<ChangeoverEstimate> cost) {
+        if (workedS.isEmpty()) {
+            return WeekEnds.NONE;
+        }
+        EndOfWeek rule = plant.changeovers().endOfWeek().orElseThrow();
+        List<Integer> clean = new ArrayList<>();
+        List<Double> costs = new ArrayList<>();
+        for (int state = 0; state <= products.size(); state++) {
+            Optional<Product> held = held(line, products, state).filter(rule::isFor);
+            clean.add(held.map(dirty -> numberOf(products, rule.cleaned(dirty))).orElse(-1));
+            costs.add(held.map(dirty -> arithmetic.endOfWeek(line, dirty))
+                    .map(cost::applyAsDouble)
+                    .orElse(0.0));
+        }
+        return new WeekEnds(workedS, clean, costs);
+    }
+
+    private static Optional<Product> held(Line line, List<Product> products, int state) {
+        return state < products.size() ? Optional.of(products.get(state)) : line.onLineNow();
+    }
+
+    /**
+     * What a line holds in a state of its problem.
+     *
+     * @param line number of the line
+     * @param state number of a product, or that of the line at the start
+     * @return the product; empty if it is clean at the start
+     */
+    public Optional<Product> held(int line, int state) {
+        return held(plant.lines().get(line), products, state);
     }
 
     private static int numberOf(List<Product> products, Product product) {

@@ -6,6 +6,7 @@ import spoolyard.analysis.sequence.Changeovers;
 import spoolyard.analysis.sequence.Job;
 import spoolyard.analysis.sequence.SequencedLine;
 import spoolyard.analysis.sequence.SequencingProblem;
+import spoolyard.analysis.sequence.WeekEnds;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Order;
 
@@ -39,7 +40,14 @@ public final class TradeOffBook {
             Line of = book.plant().lines().get(i);
             Changeovers kg =
                     PlantBook.changeovers(arithmetic, of, book.products(), each -> each.purgeKg() + each.compoundKg());
-            lines.add(new SequencedLine(line.name(), line.hours(), kg, line.frozen()));
+            WeekEnds ends = PlantBook.weekEnds(
+                    arithmetic,
+                    book.plant(),
+                    of,
+                    book.products(),
+                    line.weekEnds().workedS(),
+                    ChangeoverEstimate::compoundKg);
+            lines.add(new SequencedLine(line.name(), line.hours(), kg, line.frozen(), ends));
         }
         return new SequencingProblem(jobs, lines, 0);
     }

@@ -16,6 +16,9 @@ import java.util.concurrent.TimeoutException;
  * Finds a good plan, or the best: the exact programme for small books, local search in several chains for all others, and a
  * lower bound. The plan is never dearer than any that it is given to start from.
  *
+ * <p>Purges at the end of weeks are not seen by the chains: the plans that they find are reckoned with them, and the best is
+ * made cheaper by moves that see them.
+ *
  * <p>A search goes in rounds. In each, every chain anneals from the best plan so far with its own seed; the chains meet at
  * the end of the round. Chains and rounds depend on the limit and the seed alone.
  */
@@ -53,11 +56,11 @@ public final class Sequencer {
      * @throws IllegalArgumentException if a start isn't a plan of the problem
      */
     public Solution solve(List<Plan> starts) {
-        if (ExactProgramme.isFor(problem)) {
+        if (ExactProgramme.isFor(problem) && !problem.hasWeekEnds()) {
             TimedPlan plan = TimedPlan.of(problem, ExactProgramme.solve(problem));
             return new Solution(plan, plan.cost(), true);
         }
-        bound = LowerBound.of(problem);
+        bound = LowerBound.of(problem.withoutWeekEnds());
         TimedPlan best = search(starts);
         bound = LowerBound.of(problem, best);
         boolean isProved = LowerBound.isReached(best.cost(), bound);
@@ -81,7 +84,16 @@ public final class Sequencer {
         } finally {
             pool.shutdownNow();
         }
-        return best;
+        return problem.hasWeekEnds() ? underWeekEnds(best.plan(), all) : best;
+    }
+
+    private TimedPlan underWeekEnds(Plan best, List<Plan> others) {
+        List<Plan> plans = new ArrayList<>(others);
+        plans.add(0, best);
+        List<Plan> descended = plans.stream()
+                .map(plan -> new WeekEndDescent(problem, plan, stop).descend())
+                .toList();
+        return cheapest(descended);
     }
 
     private TimedPlan cheapest(List<Plan> plans) {

@@ -65,6 +65,28 @@ public record SequencingProblem(List<Job> jobs, List<SequencedLine> lines, doubl
     }
 
     /**
+     * Whether lines are purged at the end of a week: then what a changeover costs depends on when it is.
+     *
+     * @return true if any line is
+     */
+    public boolean hasWeekEnds() {
+        return lines.stream().anyMatch(line -> !line.weekEnds().areNone());
+    }
+
+    /**
+     * A problem that costs no more, whatever the plan, and in which changeovers depend on no time: each is the cheaper and the
+     * shorter of that from the product before and that from a clean line.
+     *
+     * @return this, if no line is purged at the end of a week
+     */
+    SequencingProblem withoutWeekEnds() {
+        return hasWeekEnds()
+                ? new SequencingProblem(
+                        jobs, lines.stream().map(SequencedLine::withoutWeekEnds).toList(), makespanPerS)
+                : this;
+    }
+
+    /**
      * Looks for an order.
      *
      * @param id its name

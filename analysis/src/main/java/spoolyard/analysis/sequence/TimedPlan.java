@@ -8,15 +8,22 @@ import java.util.List;
  *
  * @param plan the plan
  * @param lines for each line its orders with their times
- * @param changeoverCost money of all changeovers
+ * @param weekEnds for each line its purges at the end of a week
+ * @param changeoverCost money of all changeovers and purges at the end of a week
  * @param lateCost money of all lateness
  * @param makespanCost money of the time until all is made
  */
 public record TimedPlan(
-        Plan plan, List<List<TimedJob>> lines, double changeoverCost, double lateCost, double makespanCost) {
+        Plan plan,
+        List<List<TimedJob>> lines,
+        List<List<WeekEnd>> weekEnds,
+        double changeoverCost,
+        double lateCost,
+        double makespanCost) {
     /** Copies the lists. */
     public TimedPlan {
         lines = lines.stream().map(List::copyOf).toList();
+        weekEnds = weekEnds.stream().map(List::copyOf).toList();
     }
 
     /**
@@ -30,6 +37,17 @@ public record TimedPlan(
      * @param lateS seconds after its due date, 0 if on time
      */
     public record TimedJob(int job, int from, double startS, double makingS, double endS, double lateS) {}
+
+    /**
+     * A purge at the end of a week.
+     *
+     * @param startS when it begins, seconds since the start of the plan
+     * @param from product before it, or the start of the line
+     * @param clean product afterwards
+     * @param place how many orders of the line are done by then
+     * @param goesOn whether the next has begun by then: it is changed back to from the clean product, and goes on
+     */
+    public record WeekEnd(double startS, int from, int clean, int place, boolean goesOn) {}
 
     /**
      * All of it.
@@ -51,43 +69,18 @@ public record TimedPlan(
     public static TimedPlan of(SequencingProblem problem, Plan plan) {
         plan.check(problem);
         List<List<TimedJob>> lines = new ArrayList<>();
+        List<List<WeekEnd>> weekEnds = new ArrayList<>();
         double changeoverCost = 0;
         double lateCost = 0;
         double lastS = 0;
         for (int line = 0; line < problem.lines().size(); line++) {
-            Changeovers changeovers = problem.lines().get(line).changeovers();
-            List<TimedJob> timed = timed(problem, line, plan.lines().get(line));
-            int state = changeovers.atStart();
-            for (TimedJob each : timed) {
-                Job job = problem.jobs().get(each.job);
-                changeoverCost += changeovers.cost(state, job.product());
-                lateCost += each.lateS * job.latePerS();
-                lastS = Math.max(lastS, each.endS);
-                state = job.product();
-            }
-            changeoverCost += changeovers.cost(state, changeovers.atEnd());
-            lines.add(timed);
+            LineWalk walk = new LineWalk(problem, line).along(plan.lines().get(line));
+            changeoverCost += walk.changeoverCost();
+            lateCost += walk.lateCost();
+            lastS = Math.max(lastS, walk.lastS());
+            lines.add(walk.jobs());
+            weekEnds.add(walk.weekEnds());
         }
-        return new TimedPlan(plan, lines, changeoverCost, lateCost, lastS * problem.makespanPerS());
-    }
-
-    private static List<TimedJob> timed(SequencingProblem problem, int line, List<Integer> sequence) {
-        SequencedLine description = problem.lines().get(line);
-        WorkingTime hours = description.hours();
-        List<TimedJob> timed = new ArrayList<>();
-        int state = description.changeovers().atStart();
-        double worked = 0;
-        for (int number : sequence) {
-            Job job = problem.jobs().get(number);
-            double start = Math.max(worked, hours.workedUntilS(job.releaseS()));
-            double making = start + description.changeovers().timeS(state, job.product());
-            worked = making + job.runS().get(line);
-            double endS = hours.endOfS(worked);
-            double startS = Math.max(hours.startOfS(start), job.releaseS());
-            double lateS = Math.max(0, endS - job.dueS());
-            timed.add(new TimedJob(number, state, startS, hours.startOfS(making), endS, lateS));
-            state = job.product();
-        }
-        return timed;
+        return new TimedPlan(plan, lines, weekEnds, changeoverCost, lateCost, lastS * problem.makespanPerS());
     }
 }

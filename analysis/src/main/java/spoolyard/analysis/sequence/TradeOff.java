@@ -92,7 +92,7 @@ public final class TradeOff {
      * @return true for up to eight orders
      */
     public boolean isExact() {
-        return ExactTradeOff.isFor(problem);
+        return ExactTradeOff.isFor(problem) && !problem.hasWeekEnds();
     }
 
     List<TimedPlan> search(List<Plan> starts, Watch watch) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -208,5 +209,29 @@ final class FloorPagesTest {
         assertThat(HotWork.SENTENCES).allSatisfy(each -> assertThat(cautions).contains(each));
         assertThat(pages(SamplePlant.of(1, 1)).get("L1.html"))
                 .contains("come first, always.", "isolate, and release melt pressure first.");
+    }
+
+    /** 20 min before 119:40 h after Monday 06:00, Saturday 05:40: begins at 05:40, ends at the end of the period, 06:00. */
+    @Test
+    void tellsThePurgeAtTheEndOfTheWeekInARowOfItsOwn() throws Exception {
+        Document page = parsed(
+                pages(SamplePlant.overAWeekend(Optional.of(SamplePlant.PURGE))).get("L1.html"));
+
+        assertThat(cells(page, 2))
+                .containsExactly(
+                        "",
+                        "Sat 6 Mar05:40",
+                        "Sat 6 Mar06:00",
+                        "End of week",
+                        "NATNatural",
+                        "PLA",
+                        "",
+                        "purge cleanfrom Black",
+                        "0 kg+ 1.7 kgcompound",
+                        "20 min",
+                        "operator 20 min",
+                        "",
+                        "");
+        assertThat(cells(page, 3)).contains("colourfrom PLA Natural");
     }
 }

@@ -13,6 +13,7 @@ import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.EndOfWeek;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.HeatUp;
@@ -45,6 +46,10 @@ public final class SamplePlant {
             new Colour("NAT", "Natural", 88, 0, 6, 1, 0.2, 0),
             new Colour("RED", "Red", 43, 58, 38, 3, 2.2, 0.03),
             new Colour("BLK", "Black", 17, 0, 0, 4, 4, 0.03));
+    private static final Colour WHITE = new Colour("WHT", "White", 95, -1, 2, 1, 0.6, 0.04);
+
+    /** For {@link #overAWeekend}: two melt volumes, 1.7 kg, 20 min of an operator. */
+    public static final EndOfWeek PURGE = new EndOfWeek(48 * 3600, 2, new Law.Fixed(1200), OPERATOR, COLOURS.get(0));
 
     private SamplePlant() {}
 
@@ -79,6 +84,42 @@ public final class SamplePlant {
                 changeovers(),
                 finishing(horizon),
                 book(lines, horizon));
+    }
+
+    /**
+     * One line over two weeks, each with a weekend of 48 h: 2130 spools of black, then 10 of white. Black to white takes 10 kg,
+     * natural to white 1 kg, natural to black 3 kg.
+     *
+     * @param purge purge at the end of the week, if any
+     * @return the plant
+     */
+    public static Plant overAWeekend(Optional<EndOfWeek> purge) {
+        Plant plant = ofHours(1, 336);
+        ChangeoverRules rules = new ChangeoverRules(
+                List.of(
+                        new ChangeoverRules.MeasuredPurge("*", "*", "BLK", "WHT", 10),
+                        new ChangeoverRules.MeasuredPurge("*", "*", "NAT", "WHT", 1),
+                        new ChangeoverRules.MeasuredPurge("*", "*", "NAT", "BLK", 3)),
+                plant.changeovers().unmeasured(),
+                List.of(),
+                List.of(),
+                List.of(),
+                0,
+                0,
+                false,
+                ChangeoverRules.Approval.NONE);
+        List<Order> orders = List.of(
+                new Order("SO-1", new Product(PLA, COLOURS.get(2), 1.75, 1), 2130, 0, 336 * HOUR, 1, 1, List.of("L1")),
+                new Order("SO-2", new Product(PLA, WHITE, 1.75, 1), 10, 0, 336 * HOUR, 1, 1, List.of("L1")));
+        return new Plant(
+                plant.name(),
+                plant.horizonTicks(),
+                plant.lines(),
+                plant.crew(),
+                plant.shifts(),
+                purge.map(rules::with).orElse(rules),
+                plant.finishing(),
+                new OrderBook(orders, DispatchRule.DUE_DATE_FIRST, Map.of()));
     }
 
     private static Line line(String name, long horizon) {

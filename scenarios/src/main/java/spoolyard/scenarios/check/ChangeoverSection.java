@@ -7,6 +7,7 @@ import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.Approval;
 import spoolyard.core.plant.ChangeoverRules.MeasuredPurge;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
+import spoolyard.core.plant.EndOfWeek;
 import spoolyard.core.plant.PurgeFormula;
 import spoolyard.core.plant.PurgeRule;
 import spoolyard.scenarios.field.Kind;
@@ -22,6 +23,9 @@ final class ChangeoverSection {
     private static final Kind<Double> MOVE = QuantityKind.from(Dimension.TIME_PER_KELVIN, "0 s/K", "60 min/K");
     private static final Kind<Double> EXTRA = QuantityKind.from(Dimension.SHARE, "0 %", "500 %");
 
+    private static final Kind<Double> STANDS = QuantityKind.from(Dimension.TIME, "1 h", "60 days");
+
+    private final Products products;
     private final CrewNeedKind crew;
     private final PurgeFormulaKind formula;
     private final PurgeEstimateKind estimate;
@@ -37,6 +41,7 @@ final class ChangeoverSection {
     record Read(ChangeoverRules rules, Optional<PurgeInputs.Estimate> estimate) {}
 
     ChangeoverSection(PlantNames names, Products products, List<LoggedPurge> log) {
+        this.products = products;
         this.crew = new CrewNeedKind(names.roles());
         this.formula = new PurgeFormulaKind(products);
         this.estimate = new PurgeEstimateKind(products);
@@ -61,7 +66,8 @@ final class ChangeoverSection {
                 r.optional("compound_hold_ups", Amounts.HOLD_UPS, 0.0),
                 r.optional("rethread_after_polymer", Words.yesOrNo(), true),
                 r.optional("approval", new MappingKind<>("approval", this::approval), Approval.NONE),
-                through.read(r));
+                through.read(r),
+                r.optional("end_of_week", new MappingKind<>("end_of_week", this::endOfWeek)));
         return new Read(rules, estimated.map(PurgeEstimateKind.Read::said));
     }
 
@@ -77,6 +83,15 @@ final class ChangeoverSection {
                 "set_up_step",
                 step -> new SetUpStep(name, step.required("takes", Amounts.WORK), step.required("crew", crew))));
         return List.copyOf(r.optional(key, kind, Map.of()).values());
+    }
+
+    private EndOfWeek endOfWeek(MappingReader r) {
+        return new EndOfWeek(
+                r.required("stands", STANDS),
+                r.required("compound_hold_ups", Amounts.HOLD_UPS),
+                r.required("takes", Amounts.WORK),
+                r.required("crew", crew),
+                products.colour(r.required("colour", products.colourCode())));
     }
 
     private Approval approval(MappingReader r) {

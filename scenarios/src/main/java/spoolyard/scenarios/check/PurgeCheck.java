@@ -42,11 +42,21 @@ final class PurgeCheck {
 
     private void check(Line line) {
         Collection<Product> products = productsOn(line);
-        for (Product from : products) {
+        for (Product from : withCleaned(products)) {
             products.stream().filter(to -> !isKnown(line, from, to)).forEach(to -> linesByPair
                     .computeIfAbsent(pair(from, to), pair -> new ArrayList<>())
                     .add(line.name()));
         }
+    }
+
+    /** With what the line holds after a purge at the end of a week. */
+    private Collection<Product> withCleaned(Collection<Product> products) {
+        Map<String, Product> byMelt = new LinkedHashMap<>();
+        products.forEach(product -> byMelt.put(melt(product), product));
+        plant.changeovers().endOfWeek().ifPresent(purge -> products.stream()
+                .map(purge::cleaned)
+                .forEach(clean -> byMelt.putIfAbsent(melt(clean), clean)));
+        return byMelt.values();
     }
 
     /** One product of each polymer and colour that the line may get to make, or has on it. */

@@ -1,6 +1,7 @@
 package spoolyard.core.plant;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a line does between two orders. Immutable.
@@ -15,6 +16,7 @@ import java.util.List;
  * @param rethreadAfterPolymer true: thread up and stabilise after a polymer or diameter change
  * @param approval first-article colour approval
  * @param through changes that run through a third colour; no pair in two of them
+ * @param endOfWeek purge before a long stop; empty: none
  */
 public record ChangeoverRules(
         List<MeasuredPurge> measured,
@@ -26,7 +28,8 @@ public record ChangeoverRules(
         double compoundHoldUps,
         boolean rethreadAfterPolymer,
         Approval approval,
-        List<ThroughColour> through) {
+        List<ThroughColour> through,
+        Optional<EndOfWeek> endOfWeek) {
     /** Copies the lists. */
     public ChangeoverRules {
         measured = List.copyOf(measured);
@@ -37,7 +40,7 @@ public record ChangeoverRules(
     }
 
     /**
-     * Rules by which every change goes straight from colour to colour.
+     * Rules by which every change goes straight from colour to colour, with no purge at the end of the week.
      *
      * @param measured as above
      * @param unmeasured as above
@@ -69,7 +72,29 @@ public record ChangeoverRules(
                 compoundHoldUps,
                 rethreadAfterPolymer,
                 approval,
-                List.of());
+                List.of(),
+                Optional.empty());
+    }
+
+    /**
+     * The same rules with a purge at the end of the week.
+     *
+     * @param purge the purge
+     * @return a copy
+     */
+    public ChangeoverRules with(EndOfWeek purge) {
+        return new ChangeoverRules(
+                measured,
+                unmeasured,
+                colourSteps,
+                polymerSteps,
+                diameterSteps,
+                temperatureMoveS,
+                compoundHoldUps,
+                rethreadAfterPolymer,
+                approval,
+                through,
+                Optional.of(purge));
     }
 
     /**

@@ -1,6 +1,10 @@
 package spoolyard.core.process;
 
+import java.util.ArrayList;
+import java.util.List;
 import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.EndOfWeek;
+import spoolyard.core.plant.Product;
 import spoolyard.core.plant.Window;
 import spoolyard.core.record.LineState;
 import spoolyard.core.record.ScrapCause;
@@ -12,8 +16,10 @@ final class LineHours {
     private final StepPlanner planner;
     private final LineStops stops;
     private final Heating heating;
+    private final List<Product> purgedAtWeekEnd = new ArrayList<>();
     private boolean scheduled;
     private boolean closing;
+    private boolean isPurging;
 
     LineHours(LineProcess line, LineCondition condition, StepPlanner planner, LineStops stops, Heating heating) {
         this.line = line;
@@ -21,6 +27,11 @@ final class LineHours {
         this.planner = planner;
         this.stops = stops;
         this.heating = heating;
+    }
+
+    /** What the screw held before each purge at the end of a week. */
+    List<Product> purgedAtWeekEnd() {
+        return purgedAtWeekEnd;
     }
 
     /** Within a working period. */
@@ -35,6 +46,10 @@ final class LineHours {
 
     long drawShutDownTicks() {
         return planner.drawShutDownTicks();
+    }
+
+    long drawEndOfWeekTicks(EndOfWeek purge) {
+        return planner.drawEndOfWeekTicks(purge);
     }
 
     void preheat() {
@@ -67,7 +82,7 @@ final class LineHours {
 
     void shutDown(long ticks) {
         closing = true;
-        if (stops.isUnderWay()) {
+        if (stops.isUnderWay() || isPurging) {
             return;
         }
         if (condition.isHot() || line.program().isRunning()) {
@@ -78,12 +93,33 @@ final class LineHours {
         }
     }
 
+    /** The last thing before a long stop; left out while the line is cold, is being put right, or is clean. */
+    void endOfWeek(EndOfWeek purge, long ticks, Runnable then) {
+        boolean isDue =
+                condition.isHot() && condition.inScrew().filter(purge::isFor).isPresent();
+        if (!isDue || stops.isUnderWay()) {
+            return;
+        }
+        closing = true;
+        isPurging = true;
+        line.halt(ScrapCause.SHORT_SPOOL);
+        line.run(planner.endOfWeek(purge, ticks), () -> {
+            isPurging = false;
+            condition.inScrew().ifPresent(held -> {
+                purgedAtWeekEnd.add(held);
+                condition.holds(purge.cleaned(held));
+            });
+            then.run();
+        });
+    }
+
     void periodEnds() {
         scheduled = false;
         EndOfPeriod policy = line.description().startStop().endOfPeriod();
         if (stops.isUnderWay() || policy == EndOfPeriod.RUN_ON && line.isAtWork()) {
             line.enter(line.clock().state());
         } else {
+            isPurging = false;
             line.goOff();
         }
     }

@@ -57,6 +57,7 @@ final class LineReport {
                 heat.standbyS(),
                 materials.uses(),
                 materials.compoundKg(),
+                line.hours().purgedAtWeekEnd(),
                 heat.heaters());
     }
 

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.ChangeoverRules.SetUpStep;
+import spoolyard.core.plant.EndOfWeek;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Product;
@@ -62,6 +63,19 @@ final class StepPlanner {
         Step.Waste waste = new Step.Waste(kgPerS, ScrapCause.SHUT_DOWN, false);
         return List.of(new Step(
                 "shut down", LineState.SHUTTING_DOWN, ticks, waste, startStop.crew(), TaskKind.SHUT_DOWN, false));
+    }
+
+    /** Time of the purge at the end of a week; drawn for each week. */
+    long drawEndOfWeekTicks(EndOfWeek purge) {
+        return named(purge.durationS(), "end-of-week purge").nextTicks();
+    }
+
+    /** Compound through the screw in a given time. */
+    List<Step> endOfWeek(EndOfWeek purge, long ticks) {
+        double kgPerS = ticks > 0 ? purge.compoundKg(line) / Ticks.toSeconds(ticks) : 0;
+        Step.Waste waste = new Step.Waste(kgPerS, ScrapCause.POLYMER_PURGE, false);
+        return List.of(
+                new Step("end-of-week purge", LineState.PURGING, ticks, waste, purge.crew(), TaskKind.SET_UP, false));
     }
 
     /** From the line's condition to making a product. */

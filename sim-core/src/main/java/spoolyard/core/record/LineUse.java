@@ -2,6 +2,7 @@ package spoolyard.core.record;
 
 import java.util.List;
 import java.util.Optional;
+import spoolyard.core.plant.Product;
 
 /**
  * What heat and materials a line took over one replication. Immutable.
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param standbyS time at heat with the screw standing, seconds
  * @param materials by product with no regard to spool size, in order of first use
  * @param compoundKg purge compound through the die, kg
+ * @param purgedAtWeekEnd what its screw held before each purge at the end of a week, those that were done
  * @param heaters what its heaters drew; empty if it is not heated by zone
  */
 public record LineUse(
@@ -19,14 +21,16 @@ public record LineUse(
         double standbyS,
         List<MaterialUse> materials,
         double compoundKg,
+        List<Product> purgedAtWeekEnd,
         Optional<HeaterUse> heaters) {
     /** Nothing was told. */
-    public static final LineUse NONE = new LineUse(0, List.of(), 0, List.of(), 0, Optional.empty());
+    public static final LineUse NONE = new LineUse(0, List.of(), 0, List.of(), 0, List.of(), Optional.empty());
 
     /** Copies the lists. */
     public LineUse {
         hot = List.copyOf(hot);
         materials = List.copyOf(materials);
+        purgedAtWeekEnd = List.copyOf(purgedAtWeekEnd);
     }
 
     /**

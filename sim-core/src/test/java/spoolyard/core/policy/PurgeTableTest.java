@@ -204,7 +204,8 @@ class PurgeTableTest {
                 0,
                 true,
                 ChangeoverRules.Approval.NONE,
-                List.of(new ChangeoverRules.ThroughColour(List.of("RED"), List.of("BLU", "RED"), black))));
+                List.of(new ChangeoverRules.ThroughColour(List.of("RED"), List.of("BLU", "RED"), black)),
+                Optional.empty()));
     }
 
     @Test

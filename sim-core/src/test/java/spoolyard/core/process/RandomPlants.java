@@ -12,6 +12,7 @@ import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.DryingRoom;
 import spoolyard.core.plant.EndOfPeriod;
+import spoolyard.core.plant.EndOfWeek;
 import spoolyard.core.plant.Exposure;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
@@ -79,7 +80,20 @@ final class RandomPlants {
         sketch.judgeColour(pick(Approval.Meanwhile.values()));
         stores();
         fillRacks(sketch, random);
+        if (random.nextBoolean()) {
+            endOfWeek();
+        }
         return sketch;
+    }
+
+    /** Before a stop of six hours, towards white. */
+    private void endOfWeek() {
+        sketch.changeovers = sketch.changeovers.with(new EndOfWeek(
+                pick(5 * 3600.0, 7 * 3600.0),
+                pick(0.0, 2.0),
+                pick(new Law.Fixed(1200), new Law.Exponential(2000)),
+                pick(FITTER, PlantSketch.OPERATOR, CrewNeed.NOBODY),
+                PlantSketch.WHITE));
     }
 
     /** Racks that are empty at the start, or hold spools of some orders and of none, up to the last place. */
