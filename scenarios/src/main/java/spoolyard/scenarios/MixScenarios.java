@@ -68,10 +68,19 @@ public final class MixScenarios {
         return read;
     }
 
-    /** A fault where the value is written that it is about; a fault elsewhere in the scenario where its option is. */
+    /**
+     * A fault stands where the value is written that it is about, or else where the first option is. One below a plain text
+     * is a fault of the pointer, which made anew what it did not find.
+     */
     private static Fault of(Mix mix, Fault fault) {
         Optional<ChosenValue> cause =
                 values(mix).filter(value -> value.covers(fault.field())).findFirst();
+        boolean isLost = cause.filter(
+                        value -> value.isText() && !value.pointer().equals(fault.field()))
+                .isPresent();
+        if (isLost) {
+            return nowhere(cause.get(), "there is nothing on the way to it", "look for a misspelt name in the pointer");
+        }
         Origin origin = cause.map(ChosenValue::origin)
                 .orElseGet(() -> mix.taken().get(0).option().origin());
         boolean isPlain =
@@ -125,12 +134,20 @@ public final class MixScenarios {
         Optional<String> meant = at instanceof Node.Mapping mapping
                 ? Nearest.to(token, mapping.entries().keySet())
                 : Optional.empty();
+        return nowhere(
+                value,
+                "there is no " + token + " on the way",
+                meant.map(name -> "write " + name + " in place of " + token)
+                        .orElse("look for a misspelt name in the pointer"));
+    }
+
+    /** What a pointer into nothing makes anew lacks much; that is told as one fault, of the pointer. */
+    private static Fault nowhere(ChosenValue value, String why, String mend) {
         return new Fault(
                 FaultKind.BAD_POINTER,
                 value.origin(),
-                value.yaml(),
-                "The pointer must lead to a value of the scenario, and there is no " + token + " on the way.",
-                meant.map(name -> "write " + name + " in place of " + token)
-                        .orElse("look for a misspelt name in the pointer"));
+                value.shown(),
+                "The pointer must lead to a value of the scenario, and " + why + ".",
+                mend);
     }
 }

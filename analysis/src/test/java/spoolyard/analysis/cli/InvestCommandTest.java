@@ -191,6 +191,7 @@ final class InvestCommandTest {
             delimiter = '|',
             value = {
                 "{/lines/L9/accumulator: 70 m}, per_year: 0 | choices.yaml:3: /choices/c/options/o/set/~1lines~1L9~1accumulator = | there is no L9 on the way. | write L2 in place of L9",
+                "{/shifts/pattern/X/crew/operator: 3}, per_year: 0 | choices.yaml:3: | there is nothing on the way to it. | 1 fault.",
                 "{/lines/L2/acumulator: 70 m}, per_year: 0 | choices.yaml:3: | The key is unknown. | rename it to accumulator",
                 "{/lines/L2/accumulator: 70 kg}, per_year: 0 | choices.yaml:3: | With c o: Must be a length | Mend:",
                 "{/lines/L2/accumulator: -5 m}, per_year: 0 | choices.yaml:3: | With c o: | Mend:",

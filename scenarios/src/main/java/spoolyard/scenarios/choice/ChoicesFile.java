@@ -117,7 +117,7 @@ public final class ChoicesFile {
                             .add(new Fault(
                                     FaultKind.DUPLICATE_NAME,
                                     value.origin(),
-                                    value.yaml(),
+                                    value.shown(),
                                     "Must not be set by another choice too, nor within what that replaces.",
                                     "make both options of one choice, or leave one out")));
             before.addAll(own);

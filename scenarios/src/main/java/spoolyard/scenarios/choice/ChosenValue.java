@@ -20,6 +20,24 @@ public record ChosenValue(String pointer, String yaml, Origin origin) {
     }
 
     /**
+     * The value in a message.
+     *
+     * @return without the quotes of a plain text
+     */
+    public String shown() {
+        return isText() ? yaml.substring(1, yaml.length() - 1) : yaml;
+    }
+
+    /**
+     * Whether it is a text, as numbers and words are.
+     *
+     * @return false for lists and mappings
+     */
+    public boolean isText() {
+        return yaml.startsWith("'");
+    }
+
+    /**
      * Whether a field of the scenario is this value, or a part of it.
      *
      * @param field JSON Pointer of the field
