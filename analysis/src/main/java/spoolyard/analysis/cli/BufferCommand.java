@@ -52,7 +52,7 @@ import spoolyard.scenarios.fault.ScenarioException;
         footer = {
             "",
             "Examples:",
-            "  spoolyard buffer scenarios/orrenvale --line L3 --target \"overflow <= 2 % of swaps\"",
+            "  spoolyard buffer scenarios/orrenvale --line L3 --target \"overflow <= 2 %% of swaps\"",
             "  spoolyard buffer scenarios/orrenvale --line L8 --target \"waste <= 5 kg per shift\" --to \"300 m\"",
             "  spoolyard buffer scenarios/orrenvale --line L4 --metre-price 150 --years 5",
             "",

@@ -50,12 +50,12 @@ import spoolyard.scenarios.fault.ScenarioException;
             "",
             "Examples:",
             "  spoolyard invest scenarios/orrenvale --choices scenarios/orrenvale/choices.yaml --line L3 \\",
-            "      --target \"overflow <= 5 % of swaps\"",
+            "      --target \"overflow <= 2 %% of swaps\"",
             "  spoolyard invest scenarios/orrenvale --choices scenarios/orrenvale/choices.yaml \\",
             "      --target \"cost <= 300 per shift\" --within 2000",
             "",
-            "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault, or no mix meets",
-            "the target."
+            "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault, or no",
+            "mix meets the target."
         })
 final class InvestCommand implements Callable<Integer> {
     private static final int MOST_MIXES = 256;
