@@ -17,6 +17,8 @@ import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.quantity.Ticks;
+import spoolyard.scenarios.choice.ChoicesFile;
+import spoolyard.scenarios.choice.Mix;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.ScenarioException;
@@ -66,6 +68,21 @@ final class ShippedScenariosTest {
         assertThat(flags.get(0)).contains("EU 2003/88/EC Art. 3", "D 10.8 h before D of 2027-03-28");
         assertThat(flags.get(1)).contains("EU 2003/88/EC Art. 8", " 11.7 h a night");
         assertThat(flags.get(2)).contains("US FLSA", "A up to 58.3 h, in 2 of 4 weeks");
+    }
+
+    /** Two rooms more, another winder, one operator more or fewer, another rule: 3 x 2 x 3 x 2. */
+    @Test
+    void readsAllMixesOfTheShippedChoices() throws Exception {
+        List<Mix> mixes =
+                ChoicesFile.read(Path.of("orrenvale/choices.yaml"), 100).mixes();
+
+        List<Scenario> scenarios = new MixScenarios(Path.of("orrenvale"), List.of()).read(mixes);
+
+        assertThat(scenarios).hasSize(36);
+        assertThat(scenarios.stream()
+                        .map(scenario -> scenario.info().contentHash())
+                        .distinct())
+                .hasSize(36);
     }
 
     @ParameterizedTest

@@ -1,11 +1,9 @@
 package spoolyard.analysis.bottleneck;
 
-import java.util.Map;
 import java.util.Optional;
 import spoolyard.core.account.CostAccount;
 import spoolyard.core.account.CostPart;
 import spoolyard.core.account.EnergyAccount;
-import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Prices;
 import spoolyard.core.quantity.Ticks;
@@ -31,24 +29,12 @@ record Outcome(double goodPerWeek, double packedPerWeek, double costPerSpool, do
                 good / weeks,
                 run.flow().packed() / weeks,
                 costs.map(account -> account.perGoodSpool(account.total())).orElse(Double.NaN),
-                prices.flatMap(Prices::contributionPerKg)
-                        .map(perKg -> (contribution(perKg, plant, run)
-                                        - costs.orElseThrow().byPart().get(CostPart.LABOUR))
-                                / weeks)
+                costs.map(account ->
+                                (Contribution.of(plant, run) - account.byPart().get(CostPart.LABOUR)) / weeks)
                         .orElse(Double.NaN));
     }
 
     private static Optional<EnergyAccount> energy(Plant plant, RunResult run) {
         return plant.economy().energy().map(use -> EnergyAccount.of(use, run));
-    }
-
-    private static double contribution(Map<String, Double> perKg, Plant plant, RunResult run) {
-        double sum = 0;
-        for (int i = 0; i < run.orders().size(); i++) {
-            Order order = plant.book().orders().get(i);
-            double goodKg = run.orders().get(i).goodSpools() * order.product().spoolKg();
-            sum += goodKg * perKg.getOrDefault(order.product().polymer().code(), 0.0);
-        }
-        return sum;
     }
 }

@@ -77,15 +77,7 @@ public record CapacityCurve(List<Point> points) {
             for (LossMeasure measure : LossMeasure.values()) {
                 losses.put(measure, LossMean.of(measure, seen, Interval.USUAL_LEVEL));
             }
-            double swaps = seen.stream().mapToDouble(Loss::swaps).sum();
-            Map<OverflowCause, Double> causes = new EnumMap<>(OverflowCause.class);
-            for (OverflowCause cause : OverflowCause.values()) {
-                double count = seen.stream()
-                        .mapToDouble(loss -> loss.overflowsByCause().get(cause))
-                        .sum();
-                causes.put(cause, 100 * count / swaps);
-            }
-            return new Point(capacityM, losses, causes);
+            return new Point(capacityM, losses, Limits.pctOfSwaps(seen));
         }
 
         double mean(LossMeasure measure) {

@@ -1,6 +1,8 @@
 package spoolyard.analysis.buffer;
 
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import spoolyard.core.plant.Line;
@@ -9,6 +11,24 @@ import spoolyard.core.record.OverflowCause;
 /** Why no capacity meets a target: what the largest one still overflows for. */
 public final class Limits {
     private Limits() {}
+
+    /**
+     * Overflows by cause.
+     *
+     * @param seen what replications lost
+     * @return % of the swaps, every cause a key; not numbers without a swap
+     */
+    public static Map<OverflowCause, Double> pctOfSwaps(List<Loss> seen) {
+        double swaps = seen.stream().mapToDouble(Loss::swaps).sum();
+        Map<OverflowCause, Double> causes = new EnumMap<>(OverflowCause.class);
+        for (OverflowCause cause : OverflowCause.values()) {
+            double count = seen.stream()
+                    .mapToDouble(loss -> loss.overflowsByCause().get(cause))
+                    .sum();
+            causes.put(cause, 100 * count / swaps);
+        }
+        return causes;
+    }
 
     /**
      * In one or two sentences.

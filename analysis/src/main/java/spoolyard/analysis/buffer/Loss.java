@@ -2,7 +2,9 @@ package spoolyard.analysis.buffer;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.record.LineResult;
@@ -94,6 +96,32 @@ public record Loss(
                 .orElse(Double.NaN);
         return new Loss(
                 shifts(plant), result.swaps(), overflows, result.overflows(), lost.wasteKg(), lost.minutes(), cost);
+    }
+
+    /**
+     * What several lines lost together in a replication.
+     *
+     * @param lines what each lost, at least one
+     * @return their sum over the same shifts
+     */
+    public static Loss together(List<Loss> lines) {
+        Map<OverflowCause, Long> byCause = new EnumMap<>(OverflowCause.class);
+        lines.forEach(
+                line -> line.overflowsByCause().forEach((cause, count) -> byCause.merge(cause, count, Long::sum)));
+        return new Loss(
+                lines.get(0).shifts(),
+                sum(lines, Loss::swaps),
+                sum(lines, Loss::overflows),
+                byCause,
+                sum(lines, Loss::wasteKg),
+                sum(lines, Loss::lostMin),
+                sum(lines, Loss::cost),
+                new Counted(sum(lines, line -> line.counted().swaps()), sum(lines, line -> line.counted()
+                        .overflows())));
+    }
+
+    private static double sum(List<Loss> lines, ToDoubleFunction<Loss> part) {
+        return lines.stream().mapToDouble(part).sum();
     }
 
     /** Shifts within the horizon, by the part of each that lies in it. */

@@ -14,10 +14,18 @@ import spoolyard.analysis.experiment.Interval;
  * classical ratio interval): {@code r = sum(Y) / sum(B)}, and the half-width is Student's of the mean of {@code Y - r B},
  * over the mean of {@code B}.
  */
-final class LossMean {
+public final class LossMean {
     private LossMean() {}
 
-    static Interval of(LossMeasure measure, List<Loss> losses, double level) {
+    /**
+     * Estimates it.
+     *
+     * @param measure which loss
+     * @param losses one a replication
+     * @param level confidence of the interval, in (0, 1)
+     * @return the ratio with its interval; not a number where there is nothing to divide by
+     */
+    public static Interval of(LossMeasure measure, List<Loss> losses, double level) {
         double[] amount = losses.stream().mapToDouble(measure::amount).toArray();
         double[] base = losses.stream().mapToDouble(measure::base).toArray();
         double meanBase = StatUtils.mean(base);

@@ -35,14 +35,24 @@ public record SearchPlan(List<Double> capacitiesM, double level, int firstLook, 
         return 2 * halvings;
     }
 
-    /** Replications in all at each look: doubled from look to look. */
-    List<Integer> looks() {
+    /**
+     * Replications in all at each look: doubled from look to look.
+     *
+     * @param firstLook at the first, {@code >= 1}
+     * @param most at the last, {@code >= firstLook}
+     * @return ascending
+     */
+    public static List<Integer> looks(int firstLook, int most) {
         List<Integer> looks = new ArrayList<>();
         for (int count = firstLook; count < most; count *= 2) {
             looks.add(count);
         }
         looks.add(most);
         return looks;
+    }
+
+    List<Integer> looks() {
+        return looks(firstLook, most);
     }
 
     /** Chance of error at a look. */

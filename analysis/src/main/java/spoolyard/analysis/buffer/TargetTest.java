@@ -17,8 +17,15 @@ import org.hipparchus.stat.StatUtils;
  * @param target what is to be met
  * @param alpha chance of a wrong answer, in (0, 1)
  */
-record TargetTest(LossTarget target, double alpha) {
-    Verdict of(List<Loss> losses, double amountAnOverflowElsewhere) {
+public record TargetTest(LossTarget target, double alpha) {
+    /**
+     * Holds replications against the target.
+     *
+     * @param losses of two replications or more
+     * @param amountAnOverflowElsewhere what an overflow costs in the measure, for where none was seen
+     * @return what they say
+     */
+    public Verdict of(List<Loss> losses, double amountAnOverflowElsewhere) {
         double[] excess = losses.stream().mapToDouble(target::excess).toArray();
         double mean = StatUtils.mean(excess);
         double halfWidth = new TDistribution(excess.length - 1).inverseCumulativeProbability(1 - alpha)
@@ -46,8 +53,13 @@ record TargetTest(LossTarget target, double alpha) {
         return new GammaDistribution(seen + 1, 1).inverseCumulativeProbability(1 - alpha);
     }
 
-    /** What an overflow costs on average in the measure; 0 if none was seen. */
-    double amountAnOverflow(List<Loss> losses) {
+    /**
+     * What an overflow costs on average in the measure.
+     *
+     * @param losses of one replication or more
+     * @return 0 if none was seen
+     */
+    public double amountAnOverflow(List<Loss> losses) {
         double overflows = losses.stream().mapToDouble(Loss::overflows).sum();
         return overflows > 0 ? amount(losses) / overflows : 0;
     }

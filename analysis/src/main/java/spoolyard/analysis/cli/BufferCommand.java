@@ -52,7 +52,7 @@ import spoolyard.scenarios.fault.ScenarioException;
         footer = {
             "",
             "Examples:",
-            "  spoolyard buffer scenarios/orrenvale --line L3 --target \"overflow <= 2 % of swaps\"",
+            "  spoolyard buffer scenarios/orrenvale --line L3 --target \"overflow <= 2 %% of swaps\"",
             "  spoolyard buffer scenarios/orrenvale --line L8 --target \"waste <= 5 kg per shift\" --to \"300 m\"",
             "  spoolyard buffer scenarios/orrenvale --line L4 --metre-price 150 --years 5",
             "",
@@ -140,7 +140,8 @@ final class BufferCommand implements Callable<Integer> {
                 "Must be at least 50 and below 100.");
         Scenario read = scenario.read();
         Line line = Requirements.line(read.plant(), lineName);
-        Optional<LossTarget> wanted = wanted(read.plant());
+        Optional<LossTarget> wanted =
+                target == null ? Optional.empty() : Optional.of(Requirements.target(target, read.plant()));
         payBack.check(read.plant());
         SearchPlan plan = new SearchPlan(capacities.of(line), confidencePct / 100, FIRST_LOOK, most);
         ResultsFolder folder = ResultsFolder.at(out());
@@ -150,19 +151,6 @@ final class BufferCommand implements Callable<Integer> {
         folder.replaceWith(new BufferFiles(report, pictures(report)));
         print(List.of("Results in " + out()));
         return ExitCode.OK;
-    }
-
-    private Optional<LossTarget> wanted(Plant plant) throws InputException {
-        if (target == null) {
-            return Optional.empty();
-        }
-        LossTarget parsed = LossTarget.parse(target)
-                .orElseThrow(() -> new InputException(
-                        "--target = " + target, "Must have one of the forms " + LossTarget.FORMS + ".", "write it so"));
-        boolean isPriced =
-                parsed.measure() != LossMeasure.COST || plant.economy().prices().isPresent();
-        Requirements.require(isPriced, "--target = " + target, "Must not ask for cost: the scenario has no costs.");
-        return Optional.of(parsed);
     }
 
     private BufferReport report(Scenario read, Line line, SearchPlan plan, Optional<LossTarget> wanted)

@@ -9,12 +9,14 @@ import spoolyard.analysis.buffer.Loss;
 import spoolyard.analysis.buffer.PayBack;
 import spoolyard.analysis.buffer.SeenLosses;
 import spoolyard.analysis.experiment.Interval;
+import spoolyard.analysis.theory.CapitalRecovery;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 
 /** What a metre of accumulator costs. */
 final class PayBackOptions {
     private static final double MOST_YEARS = 100;
+    private static final int MOST_INTEREST_PCT = 50;
 
     @Option(
             names = "--metre-price",
@@ -27,8 +29,15 @@ final class PayBackOptions {
             names = "--years",
             paramLabel = "N",
             defaultValue = "5",
-            description = "Years over which metres are written off evenly. Default: ${DEFAULT-VALUE}.")
+            description = "Years that metres last. Default: ${DEFAULT-VALUE}.")
     private double years;
+
+    @Option(
+            names = "--interest",
+            paramLabel = "PERCENT",
+            defaultValue = "0",
+            description = "Interest a year on what metres cost, %%. Default: ${DEFAULT-VALUE}, an even write-off.")
+    private double interestPct;
 
     /**
      * Checks them.
@@ -43,6 +52,10 @@ final class PayBackOptions {
         String given = "--metre-price = " + metrePrice;
         Requirements.require(metrePrice >= 0 && metrePrice < Double.POSITIVE_INFINITY, given, "Must be >= 0.");
         Requirements.require(years > 0 && years <= MOST_YEARS, "--years = " + years, "Must be above 0, 100 at most.");
+        Requirements.require(
+                interestPct >= 0 && interestPct <= MOST_INTEREST_PCT,
+                "--interest = " + interestPct,
+                "Must be from 0 to " + MOST_INTEREST_PCT + ".");
         boolean isPriced = plant.economy().prices().isPresent();
         Requirements.require(isPriced, given, "Must not ask for money: the scenario has no costs.");
     }
@@ -62,7 +75,8 @@ final class PayBackOptions {
         if (metrePrice == null) {
             return worth;
         }
-        PayBack payBack = new PayBack(metrePrice, years, line, plant.horizonTicks());
+        PayBack payBack =
+                new PayBack(metrePrice, CapitalRecovery.factor(interestPct / 100, years), line, plant.horizonTicks());
         List<Loss> now = losses.at(line.accumulator().capacityM(), replications);
         for (double capacityM : capacitiesM) {
             worth.put(capacityM, payBack.netPerYear(now, losses.at(capacityM, replications), capacityM));

@@ -1,6 +1,8 @@
 package spoolyard.analysis.cli;
 
 import java.util.List;
+import spoolyard.analysis.buffer.LossMeasure;
+import spoolyard.analysis.buffer.LossTarget;
 import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.scenarios.fault.Nearest;
@@ -50,9 +52,42 @@ final class Requirements {
      * @throws InputException if it does not hold
      */
     static void require(boolean holds, String given, String allowed) throws InputException {
+        require(holds, given, allowed, "give another value");
+    }
+
+    /**
+     * Anything.
+     *
+     * @param holds whether it is as it must be
+     * @param given the option with its value
+     * @param allowed what may stand there, as a sentence
+     * @param mend how to mend it
+     * @throws InputException if it does not hold
+     */
+    static void require(boolean holds, String given, String allowed, String mend) throws InputException {
         if (!holds) {
-            throw new InputException(given, allowed, "give another value");
+            throw new InputException(given, allowed, mend);
         }
+    }
+
+    /**
+     * A target for losses at full accumulators.
+     *
+     * @param given as it was typed
+     * @param plant the plant
+     * @return the target
+     * @throws InputException if it is none, or asks for money of a plant without prices
+     */
+    static LossTarget target(String given, Plant plant) throws InputException {
+        String shown = "--target = " + given;
+        LossTarget target = LossTarget.parse(given)
+                .orElseThrow(() -> new InputException(
+                        shown, "Must have one of the forms " + LossTarget.FORMS + ".", "write it so"));
+        require(
+                target.measure() != LossMeasure.COST || plant.economy().prices().isPresent(),
+                shown,
+                "Must not ask for cost: the scenario has no costs.");
+        return target;
     }
 
     /**

@@ -54,6 +54,7 @@ final class SpoolyardCommand {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new GaugeCommand(console));
         line.addSubcommand(new BufferCommand(console, simulator));
+        line.addSubcommand(new InvestCommand(console, simulator));
         line.addSubcommand(new SwapsCommand(console));
         line.addSubcommand(new CrewCommand(console, simulator));
         line.addSubcommand(new RelieveCommand(console, simulator));

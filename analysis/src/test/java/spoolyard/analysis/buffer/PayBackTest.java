@@ -24,7 +24,7 @@ final class PayBackTest {
     @Test
     void isWhatIsSavedLessWhatTheMetresCost() {
         Line line = SamplePlant.of(1, 1).lines().get(0);
-        PayBack payBack = new PayBack(15, 5, line, Math.round(365.25 * 24 / 10 * Ticks.PER_HOUR));
+        PayBack payBack = new PayBack(15, 1 / 5.0, line, Math.round(365.25 * 24 / 10 * Ticks.PER_HOUR));
 
         Interval net = payBack.netPerYear(
                 List.of(costs(100), costs(120)),

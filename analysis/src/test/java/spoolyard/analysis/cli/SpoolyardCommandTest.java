@@ -1,7 +1,9 @@
 package spoolyard.analysis.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +22,8 @@ final class SpoolyardCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "compare", "select", "warmup", "check", "gauge", "new", "completion"})
+    @ValueSource(
+            strings = {"run", "compare", "select", "warmup", "check", "gauge", "buffer", "invest", "new", "completion"})
     void hasHelpWithExamplesForEachCommand(String command) {
         Called called = Called.with(command, "--help");
 
@@ -37,6 +40,18 @@ final class SpoolyardCommandTest {
             assertThat(command.getHelp().header()).isNotBlank();
             for (OptionSpec option : command.getCommandSpec().options()) {
                 assertThat(option.description()).as(option.longestName()).isNotEmpty();
+            }
+        }
+    }
+
+    /** Footers are format strings of java.util.Formatter: a per cent sign in an example must be doubled. */
+    @Test
+    void hasExamplesThatCanBeFormatted() {
+        for (CommandLine command : line().getSubcommands().values()) {
+            for (String example : command.getCommandSpec().usageMessage().footer()) {
+                assertThatCode(() -> String.format(Locale.ROOT, example))
+                        .as(example)
+                        .doesNotThrowAnyException();
             }
         }
     }

@@ -1,0 +1,262 @@
+package spoolyard.analysis.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import spoolyard.analysis.buffer.LossTarget;
+import spoolyard.analysis.buffer.PayBack;
+import spoolyard.analysis.invest.Counting;
+import spoolyard.analysis.invest.InvestFinding;
+import spoolyard.analysis.invest.InvestPlan;
+import spoolyard.analysis.invest.InvestStudy;
+import spoolyard.analysis.invest.MixPrices;
+import spoolyard.analysis.report.InvestAnswer;
+import spoolyard.analysis.report.InvestChart;
+import spoolyard.analysis.report.InvestFiles;
+import spoolyard.analysis.report.InvestReport;
+import spoolyard.analysis.report.InvestText;
+import spoolyard.analysis.report.Provenance;
+import spoolyard.analysis.report.ResultsFolder;
+import spoolyard.analysis.report.ResultsRefusedException;
+import spoolyard.core.plant.Plant;
+import spoolyard.scenarios.MixScenarios;
+import spoolyard.scenarios.Scenario;
+import spoolyard.scenarios.choice.Choices;
+import spoolyard.scenarios.choice.ChoicesFile;
+import spoolyard.scenarios.fault.ScenarioException;
+
+/** Weighs what may be bought against what full accumulators lose. */
+@Command(
+        name = "invest",
+        mixinStandardHelpOptions = true,
+        header = "Find the cheapest mix of metres, winders, people and rules that meets a target, and its pay-back.",
+        description = {
+            "",
+            "Runs every mix of the options of a file of choices with the same luck: what each costs a year, what full"
+                    + " accumulators lose less, which mixes meet the target and which is worth most, with stated"
+                    + " confidence. docs/invest.md says how sure and how the file is written.",
+            ""
+        },
+        parameterListHeading = "Parameters:%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "Examples:",
+            "  spoolyard invest scenarios/orrenvale --choices scenarios/orrenvale/choices.yaml --line L3 \\",
+            "      --target \"overflow <= 2 %% of swaps\"",
+            "  spoolyard invest scenarios/orrenvale --choices scenarios/orrenvale/choices.yaml \\",
+            "      --target \"cost <= 300 per shift\" --within 2000",
+            "",
+            "Exit codes: 0 all is well; 1 the program is at fault; 2 the input or the call is at fault, or no",
+            "mix meets the target."
+        })
+final class InvestCommand implements Callable<Integer> {
+    private static final int MOST_MIXES = 256;
+    private static final int FIRST_LOOK = 10;
+    private static final int MOST_REPLICATIONS = 100_000;
+
+    private final Console console;
+    private final Simulator simulator;
+
+    @Mixin
+    private ScenarioArgument scenario;
+
+    @Option(
+            names = "--choices",
+            paramLabel = "FILE",
+            required = true,
+            description = "YAML file of the choices, their options and prices.")
+    private Path file;
+
+    @Option(
+            names = "--target",
+            paramLabel = "TARGET",
+            description = {
+                "What is to be met, the mean over many runs:",
+                "\"overflow <= 0.5 %% of swaps\", \"waste <= 2 kg per shift\", \"lost <= 5 min per shift\" or"
+                        + " \"cost <= 20 per shift\". Without it only the worth is told."
+            })
+    private String target;
+
+    @Option(
+            names = "--line",
+            paramLabel = "LINE",
+            description = "The line that is held against the target. Default: all lines together.")
+    private String lineName;
+
+    @Option(
+            names = "--within",
+            paramLabel = "MONEY",
+            defaultValue = "1000",
+            description = "Least difference in money a year that matters. Default: ${DEFAULT-VALUE}.")
+    private double within;
+
+    @Option(
+            names = "--count",
+            paramLabel = "LINES",
+            defaultValue = "usual",
+            description = "Whose losses count in money. usual: all lines where an option changes people or their work,"
+                    + " else the lines that it changes; changed: only these, which is sharp and leaves out what freed"
+                    + " people bring elsewhere; all. Default: ${DEFAULT-VALUE}.")
+    private Counting.Rule rule;
+
+    @Option(
+            names = "--confidence",
+            paramLabel = "PERCENT",
+            defaultValue = "95",
+            description = "Confidence in the answer, %%. Default: ${DEFAULT-VALUE}.")
+    private double confidencePct;
+
+    @Mixin
+    private ExperimentOptions experiment;
+
+    @Option(
+            names = "--most",
+            paramLabel = "N",
+            defaultValue = "160",
+            description = "Replications of a mix after which it stays open. Default: ${DEFAULT-VALUE}.")
+    private int most;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Results folder; an earlier one is replaced. Default: results/, the scenario's name and -invest.")
+    private Path out;
+
+    @Option(names = "--no-charts", description = "Draw no picture.")
+    private boolean isWithoutCharts;
+
+    InvestCommand(Console console, Simulator simulator) {
+        this.console = console;
+        this.simulator = simulator;
+    }
+
+    @Override
+    public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
+        InvestPlan plan = plan();
+        Choices choices = ChoicesFile.read(file, MOST_MIXES);
+        List<Scenario> scenarios = new MixScenarios(scenario.path(), scenario.settings()).read(choices.mixes());
+        Plant plant = scenarios.get(0).plant();
+        MixPrices prices = prices(choices, scenarios);
+        Optional<LossTarget> wanted =
+                target == null ? Optional.empty() : Optional.of(Requirements.target(target, plant));
+        List<Integer> lines = lines(plant);
+        ResultsFolder folder = ResultsFolder.at(out());
+        print(heading(plant, choices));
+        InvestFinding finding = new InvestStudy(
+                        plan,
+                        prices.runsPerYear(),
+                        Counting.of(rule, prices.mixes(), plant),
+                        MixTrial.numbers(scenarios, simulator, experiment, lines),
+                        experiment.progress(console))
+                .run(wanted, prices, prices.alone());
+        InvestReport report = report(choices, scenarios, prices, finding);
+        failIfNoneMeets(report);
+        print(new InvestText(report, console.ink()).lines());
+        folder.replaceWith(new InvestFiles(report, pictures(report)));
+        print(List.of("Results in " + out()));
+        return ExitCode.OK;
+    }
+
+    private MixPrices prices(Choices choices, List<Scenario> scenarios) throws InputException, ScenarioException {
+        Plant plant = scenarios.get(0).plant();
+        Requirements.require(
+                plant.economy().prices().isPresent(),
+                scenario.path().toString(),
+                "Must have costs, for this weighs money against money.",
+                "add costs to the scenario: docs/scenario-format.md");
+        MixPrices prices = new MixPrices(
+                choices.mixes(),
+                scenarios.stream().map(Scenario::plant).toList(),
+                choices.interest(),
+                PayBack.runsPerYear(plant.horizonTicks()));
+        MixCheck.check(prices);
+        return prices;
+    }
+
+    private List<String> heading(Plant plant, Choices choices) {
+        return List.of(
+                console.ink().title(plant.name()) + ": " + choices.mixCount() + " mixes of "
+                        + choices.all().size() + (choices.all().size() == 1 ? " choice" : " choices"),
+                "At least " + FIRST_LOOK + " replications of each with the same luck, seed " + experiment.seed() + ".",
+                "");
+    }
+
+    private InvestReport report(Choices choices, List<Scenario> scenarios, MixPrices prices, InvestFinding finding) {
+        return new InvestReport(
+                provenance(scenarios.get(0)),
+                scenarios.get(0).plant(),
+                choices,
+                file.toString(),
+                Optional.ofNullable(lineName),
+                prices.mixes(),
+                finding.mixes().stream()
+                        .map(mix -> prices.extent(mix.number(), mix.price()))
+                        .toList(),
+                rule,
+                finding,
+                new MixWarnings(prices.mixes(), scenarios, finding).lines());
+    }
+
+    private InvestPlan plan() throws InputException {
+        experiment.check(2);
+        Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
+        Requirements.require(
+                confidencePct >= 50 && confidencePct < 100,
+                "--confidence = " + confidencePct,
+                "Must be at least 50 and below 100.");
+        Requirements.require(
+                within > 0 && within < Double.POSITIVE_INFINITY, "--within = " + within, "Must be above 0.");
+        return new InvestPlan(confidencePct / 100, FIRST_LOOK, most, experiment.replications(), within);
+    }
+
+    private List<Integer> lines(Plant plant) throws InputException {
+        return lineName == null
+                ? IntStream.range(0, plant.lines().size()).boxed().toList()
+                : List.of(plant.lines().indexOf(Requirements.line(plant, lineName)));
+    }
+
+    private Provenance provenance(Scenario base) {
+        return new Provenance(
+                Version.number(),
+                scenario.name(),
+                base.info().contentHash(),
+                base.info().sets(),
+                experiment.seed());
+    }
+
+    private void failIfNoneMeets(InvestReport report) throws InputException {
+        if (report.finding().isHopeless()) {
+            throw new InputException(
+                    "--target = " + target,
+                    InvestAnswer.limits(report),
+                    "mend what limits it, add options to " + file + ", or ask for less");
+        }
+    }
+
+    private Map<String, byte[]> pictures(InvestReport report) {
+        if (isWithoutCharts) {
+            return Map.of();
+        }
+        byte[] png = Drawing.bytes(new InvestChart(report)::png, console.err());
+        return png.length == 0 ? Map.of() : Map.of(InvestChart.FILE, png);
+    }
+
+    private void print(List<String> lines) {
+        if (!experiment.isQuiet()) {
+            lines.forEach(console.out()::println);
+        }
+    }
+
+    private Path out() {
+        return out == null ? Path.of("results", scenario.name() + "-invest") : out;
+    }
+}
