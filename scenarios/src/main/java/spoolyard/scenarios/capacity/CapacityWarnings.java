@@ -58,6 +58,7 @@ public final class CapacityWarnings {
         }
         found.summary.crew().forEach(found::checkCrew);
         found.warnings.addAll(new DryerCheck(plant, origins).warnings());
+        found.warnings.addAll(new DryingInVain(plant, origins).warnings());
         found.warnings.addAll(new StockCheck(plant, origins).warnings());
         found.warnings.addAll(new RegrindCheck(plant, origins).warnings());
         found.warnings.addAll(new QualityCheck(plant, origins).warnings());

@@ -20,7 +20,7 @@ public record Warning(Kind kind, Origin origin, String message) {
         LINE_OVERLOADED,
         /** A crew with more work than people. */
         CREW_OVERLOADED,
-        /** Lines run while nobody is there who may attend them. */
+        /** Work for which nobody is there who may do it: winders that run in a shift, anything else in all of them. */
         NOBODY_TO_ATTEND,
         /** A winder that cannot catch up after a swap. */
         WINDER_TOO_SLOW,
@@ -28,6 +28,8 @@ public record Warning(Kind kind, Origin origin, String message) {
         ACCUMULATOR_TOO_SMALL,
         /** A dryer hopper that cannot dry as fast as its line could run. */
         DRYER_TOO_SMALL,
+        /** A hopper, a drying time or dryers on wheels without effect. */
+        DRYING_IN_VAIN,
         /** A stock that what is ordered needs more of. */
         STOCK_TOO_SMALL,
         /** More is ordered too late to come in time. */
