@@ -132,16 +132,9 @@ final class BufferCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check(2);
-        Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
-        Requirements.require(
-                confidencePct >= 50 && confidencePct < 100,
-                "--confidence = " + confidencePct,
-                "Must be at least 50 and below 100.");
-        Scenario read = scenario.read();
+        Scenario read = checked();
         Line line = Requirements.line(read.plant(), lineName);
         Optional<LossTarget> wanted = wanted(read.plant());
-        payBack.check(read.plant());
         SearchPlan plan = new SearchPlan(capacities.of(line), confidencePct / 100, FIRST_LOOK, most);
         ResultsFolder folder = ResultsFolder.at(out());
         BufferReport report = report(read, line, plan, wanted);
@@ -152,13 +145,43 @@ final class BufferCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> experiment.check(2));
+        faults.check(() -> Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS));
+        faults.check(() -> Requirements.require(
+                confidencePct >= 50 && confidencePct < 100,
+                "--confidence = " + confidencePct,
+                "Must be at least 50 and below 100."));
+        if (target != null) {
+            faults.check(this::target);
+        }
+        capacities.check(faults);
+        faults.check(() -> ResultsFolder.at(out()));
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            Plant plant = read.get().plant();
+            faults.check(() -> capacities.of(Requirements.line(plant, lineName)));
+            faults.check(() -> wanted(plant));
+            faults.check(() -> payBack.check(plant));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
+    }
+
+    private LossTarget target() throws InputException {
+        return LossTarget.parse(target)
+                .orElseThrow(() -> new InputException(
+                        "--target = " + target,
+                        "Must have one of the forms " + LossTarget.FORMS + ".",
+                        "write for example --target \"overflow <= 2 % of swaps\""));
+    }
+
     private Optional<LossTarget> wanted(Plant plant) throws InputException {
         if (target == null) {
             return Optional.empty();
         }
-        LossTarget parsed = LossTarget.parse(target)
-                .orElseThrow(() -> new InputException(
-                        "--target = " + target, "Must have one of the forms " + LossTarget.FORMS + ".", "write it so"));
+        LossTarget parsed = target();
         boolean isPriced =
                 parsed.measure() != LossMeasure.COST || plant.economy().prices().isPresent();
         Requirements.require(isPriced, "--target = " + target, "Must not ask for cost: the scenario has no costs.");
