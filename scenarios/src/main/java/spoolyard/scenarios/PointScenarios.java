@@ -99,16 +99,34 @@ public final class PointScenarios {
                 "look for a misspelt name in the pointer");
     }
 
+    /** What several values of a factor have in common is one fault. */
     private void throwIfAny(Map<Fault, List<Integer>> byFault, List<List<Level>> points) throws ScenarioException {
+        Map<List<Object>, List<Fault>> alike = byFault.keySet().stream()
+                .collect(Collectors.groupingBy(
+                        fault -> List.of(fault.kind(), origin(fault), fault.allowed()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         Faults faults = new Faults();
-        byFault.forEach((fault, numbers) -> {
-            int more = numbers.size() - 1;
-            String where = "At point " + (numbers.get(0) + 1) + " ("
-                    + points.get(numbers.get(0)).stream().map(Level::label).collect(Collectors.joining("; ")) + ")"
-                    + (more > 0 ? " and " + more + " more: " : ": ");
-            faults.add(new Fault(fault.kind(), origin(fault), fault.value(), where + fault.allowed(), fault.mend()));
+        alike.values().forEach(same -> {
+            List<Integer> numbers = same.stream()
+                    .flatMap(fault -> byFault.get(fault).stream())
+                    .distinct()
+                    .sorted()
+                    .toList();
+            Fault first = same.get(0);
+            String values = same.stream().map(Fault::value).distinct().collect(Collectors.joining(", "));
+            faults.add(new Fault(
+                    first.kind(), origin(first), values, where(numbers, points) + first.allowed(), first.mend()));
         });
         faults.throwIfAny();
+    }
+
+    private static String where(List<Integer> numbers, List<List<Level>> points) {
+        int more = numbers.size() - 1;
+        int first = numbers.get(0);
+        return "At point " + (first + 1) + " ("
+                + points.get(first).stream().map(Level::label).collect(Collectors.joining("; ")) + ")"
+                + (more > 0 ? " and " + more + " more: " : ": ");
     }
 
     private Origin origin(Fault fault) {

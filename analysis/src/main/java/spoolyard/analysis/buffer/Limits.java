@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import spoolyard.core.plant.Line;
 import spoolyard.core.record.OverflowCause;
 
@@ -44,14 +45,31 @@ public final class Limits {
         double allPct = largest.pctOfSwaps().values().stream()
                 .mapToDouble(Double::doubleValue)
                 .sum();
+        String metres = Double.toString(largest.capacityM()).replaceAll("\\.0$", "");
+        if (allPct == 0) {
+            return "At " + metres + " m none was seen, but so few swaps do not rule it out: more replications may, with"
+                    + " --most.";
+        }
         return String.format(
                 Locale.ROOT,
-                "At %s m %.2f %% of the swaps still overflow, %.2f %% for %s: %s",
-                Double.toString(largest.capacityM()).replaceAll("\\.0$", ""),
+                "At %s m %.2f %% of the swaps still overflow, %s; mostly, %s",
+                metres,
                 allPct,
-                most.getValue(),
-                most.getKey().label(),
+                shares(largest.pctOfSwaps()),
                 why(most.getKey(), line));
+    }
+
+    /** The largest first. */
+    private static String shares(Map<OverflowCause, Double> pctOfSwaps) {
+        return pctOfSwaps.entrySet().stream()
+                .filter(each -> each.getValue() > 0)
+                .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+                .map(each -> String.format(
+                        Locale.ROOT,
+                        "%.2f %% for %s",
+                        each.getValue(),
+                        each.getKey().label()))
+                .collect(Collectors.joining(", "));
     }
 
     private static String why(OverflowCause cause, Line line) {

@@ -132,17 +132,9 @@ final class BufferCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check(2);
-        Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
-        Requirements.require(
-                confidencePct >= 50 && confidencePct < 100,
-                "--confidence = " + confidencePct,
-                "Must be at least 50 and below 100.");
-        Scenario read = scenario.read();
+        Scenario read = checked();
         Line line = Requirements.line(read.plant(), lineName);
-        Optional<LossTarget> wanted =
-                target == null ? Optional.empty() : Optional.of(Requirements.target(target, read.plant()));
-        payBack.check(read.plant());
+        Optional<LossTarget> wanted = wanted(read.plant());
         SearchPlan plan = new SearchPlan(capacities.of(line), confidencePct / 100, FIRST_LOOK, most);
         ResultsFolder folder = ResultsFolder.at(out());
         BufferReport report = report(read, line, plan, wanted);
@@ -151,6 +143,34 @@ final class BufferCommand implements Callable<Integer> {
         folder.replaceWith(new BufferFiles(report, pictures(report)));
         print(List.of("Results in " + out()));
         return ExitCode.OK;
+    }
+
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> experiment.check(2));
+        faults.check(() -> Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS));
+        faults.check(() -> Requirements.require(
+                confidencePct >= 50 && confidencePct < 100,
+                "--confidence = " + confidencePct,
+                "Must be at least 50 and below 100."));
+        if (target != null) {
+            faults.check(() -> Requirements.target(target));
+        }
+        capacities.check(faults);
+        faults.check(() -> ResultsFolder.at(out()));
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            Plant plant = read.get().plant();
+            faults.check(() -> capacities.of(Requirements.line(plant, lineName)));
+            faults.check(() -> wanted(plant));
+            faults.check(() -> payBack.check(plant));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
+    }
+
+    private Optional<LossTarget> wanted(Plant plant) throws InputException {
+        return target == null ? Optional.empty() : Optional.of(Requirements.target(target, plant));
     }
 
     private BufferReport report(Scenario read, Line line, SearchPlan plan, Optional<LossTarget> wanted)

@@ -1,5 +1,6 @@
 package spoolyard.analysis.cli;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -10,7 +11,9 @@ import spoolyard.scenarios.format.Quantity;
 
 /** Which capacities may be chosen. */
 final class CapacityOptions {
-    private static final double MOST_M = 10_000;
+    /** As a scenario allows for an accumulator. */
+    private static final double MOST_M = 5_000;
+
     private static final double USUAL_FACTOR = 3;
     private static final double LEAST_USUAL_M = 60;
 
@@ -32,6 +35,18 @@ final class CapacityOptions {
             paramLabel = "M",
             description = "Metres from one capacity to the next. Default: a round one that makes some forty.")
     private String step;
+
+    /**
+     * Looks whether each is a length.
+     *
+     * @param faults take up what is wrong
+     * @throws IOException never
+     */
+    void check(OptionFaults faults) throws IOException {
+        faults.check(() -> metres("--from", from));
+        faults.check(() -> metres("--to", to));
+        faults.check(() -> metres("--step", step));
+    }
 
     /**
      * For a line.
@@ -66,7 +81,12 @@ final class CapacityOptions {
         Optional<Double> metres = Quantity.parse(text)
                 .flatMap(quantity -> quantity.in(Dimension.LENGTH))
                 .filter(value -> value >= 0 && value <= MOST_M);
-        Requirements.require(metres.isPresent(), option + " = " + text, "Must be a length from 0 m to 10 000 m.");
+        if (metres.isEmpty()) {
+            throw new InputException(
+                    option + " = " + text,
+                    "Must be a length with its unit, from 0 m to 5000 m.",
+                    "write for example " + option + " \"80 m\"");
+        }
         return metres;
     }
 }

@@ -1,8 +1,8 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
@@ -16,6 +16,7 @@ import spoolyard.analysis.report.CrewViewTable;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Role;
 import spoolyard.core.record.EventLog;
+import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.fault.Nearest;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -65,11 +66,8 @@ final class CrewCommand implements Callable<Integer> {
     @Mixin
     private ExperimentOptions experiment;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write the table into a CSV file.")
-    private Path csv;
-
-    @Option(names = "--picture", paramLabel = "FILE", description = "Draw the curves into a PNG file.")
-    private Path picture;
+    @Mixin
+    private TableOptions files;
 
     CrewCommand(Console console, Simulator simulator) {
         this.console = console;
@@ -78,12 +76,7 @@ final class CrewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
-        experiment.check(FEWEST_REPLICATIONS);
-        OutputFile.check("--csv", csv, ".csv");
-        if (picture != null) {
-            PictureFile.check(picture);
-        }
-        Staffing staffing = staffing(scenario.read().plant());
+        Staffing staffing = staffing(checked().plant());
         List<Integer> people = people(staffing);
         print(List.of(
                 console.ink().title(staffing.plant().name()) + ": " + staffing.winders()
@@ -98,8 +91,24 @@ final class CrewCommand implements Callable<Integer> {
                 .run(staffing, people, experiment.progress(console));
         CrewViewTable table = new CrewViewTable(view);
         print(table.lines(console.ink()));
-        write(view, table);
+        print(files.write(table.csv(), new CrewViewChart(view)::png, console.err()));
         return ExitCode.OK;
+    }
+
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> experiment.check(FEWEST_REPLICATIONS));
+        files.check(faults);
+        faults.check(() -> Requirements.range("--from", from, 1, MOST_PEOPLE));
+        if (to != null) {
+            faults.check(() -> Requirements.range("--to", to, Math.max(1, from), MOST_PEOPLE));
+        }
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            faults.check(() -> staffing(read.get().plant()));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
     }
 
     private Staffing staffing(Plant plant) throws InputException {
@@ -126,19 +135,8 @@ final class CrewCommand implements Callable<Integer> {
 
     private List<Integer> people(Staffing staffing) throws InputException {
         int last = to == null ? staffing.most() + 2 : to;
-        Requirements.range("--from", from, 1, MOST_PEOPLE);
         Requirements.range("--to", last, from, MOST_PEOPLE);
         return IntStream.rangeClosed(from, last).boxed().toList();
-    }
-
-    private void write(CrewView view, CrewViewTable table) throws IOException, InputException {
-        if (csv != null) {
-            OutputFile.write(csv, table.csv());
-            print(List.of("Table in " + csv));
-        }
-        if (picture != null && PictureFile.write(picture, new CrewViewChart(view)::png, console.err())) {
-            print(List.of("Picture in " + picture));
-        }
     }
 
     private void print(List<String> lines) {

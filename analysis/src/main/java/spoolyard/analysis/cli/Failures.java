@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -49,7 +51,19 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
                     .collect(Collectors.joining(" or "));
             return "Not understood: " + unknown + "." + (meant.isEmpty() ? "" : " Meant " + meant + "?");
         }
+        if (failure.getArgSpec() instanceof OptionSpec option && failure.getValue() != null && isNumber(option)) {
+            return option.longestName() + " = " + failure.getValue() + ". Must be a "
+                    + (isWhole(option) ? "whole number." : "number, with a point and no unit.");
+        }
         return failure.getMessage() + ".";
+    }
+
+    private static boolean isNumber(OptionSpec option) {
+        return isWhole(option) || option.type() == double.class || option.type() == Double.class;
+    }
+
+    private static boolean isWhole(OptionSpec option) {
+        return List.of(int.class, Integer.class, long.class, Long.class).contains(option.type());
     }
 
     @Override

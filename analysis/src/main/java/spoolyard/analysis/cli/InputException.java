@@ -1,5 +1,7 @@
 package spoolyard.analysis.cli;
 
+import java.util.Collection;
+
 /** The program was called in a way that makes no sense. */
 final class InputException extends Exception {
     /**
@@ -11,5 +13,15 @@ final class InputException extends Exception {
      */
     InputException(String option, String allowed, String mend) {
         super(option + ". " + allowed + "\n  Mend: " + mend + ".");
+    }
+
+    /**
+     * Says all that is wrong at once.
+     *
+     * @param faults each as above, at least one
+     */
+    InputException(Collection<String> faults) {
+        super(String.join("\n", faults) + "\n" + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
+                + ". Nothing was run or written.");
     }
 }

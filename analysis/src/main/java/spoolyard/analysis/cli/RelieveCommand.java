@@ -1,10 +1,10 @@
 package spoolyard.analysis.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,11 +64,8 @@ final class RelieveCommand implements Callable<Integer> {
     @Option(names = "--by-shift", description = "One person more in each shift by itself, not in all together.")
     private boolean isByShift;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write all reliefs into a CSV file.")
-    private Path csv;
-
-    @Option(names = "--picture", paramLabel = "FILE", description = "Draw the largest gains into a PNG file.")
-    private Path picture;
+    @Mixin
+    private TableOptions files;
 
     RelieveCommand(Console console, Simulator simulator) {
         this.console = console;
@@ -77,14 +74,8 @@ final class RelieveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
-        experiment.check(FEWEST_REPLICATIONS);
-        List<Relief.Kind> kinds = kinds();
-        OutputFile.check("--csv", csv, ".csv");
-        if (picture != null) {
-            PictureFile.check(picture);
-        }
-        Scenario read = scenario.read();
-        List<Relief> reliefs = reliefs(read.plant(), kinds);
+        Scenario read = checked();
+        List<Relief> reliefs = reliefs(read.plant(), kinds());
         print(List.of(
                 console.ink().title(read.plant().name()) + ": what relieving one thing at a time brings",
                 experiment.replications() + " replications each of " + (reliefs.size() + 1) + " plants, seed "
@@ -97,8 +88,21 @@ final class RelieveCommand implements Callable<Integer> {
                 .run(read.plant(), reliefs, experiment.progress(console));
         GainTable table = new GainTable(gains, read.plant().economy().prices().map(Prices::currency));
         print(table.lines(console.ink()));
-        write(table);
+        print(files.write(table.csv(), table::png, console.err()));
         return ExitCode.OK;
+    }
+
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> experiment.check(FEWEST_REPLICATIONS));
+        files.check(faults);
+        Optional<List<Relief.Kind>> kinds = faults.read(this::kinds);
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent() && kinds.isPresent()) {
+            faults.check(() -> reliefs(read.get().plant(), kinds.get()));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
     }
 
     private List<Relief> reliefs(Plant plant, List<Relief.Kind> kinds) throws InputException {
@@ -137,16 +141,6 @@ final class RelieveCommand implements Callable<Integer> {
     private void print(List<String> lines) {
         if (!experiment.isQuiet()) {
             lines.forEach(console.out()::println);
-        }
-    }
-
-    private void write(GainTable table) throws IOException, InputException {
-        if (csv != null) {
-            OutputFile.write(csv, table.csv());
-            print(List.of("Table in " + csv));
-        }
-        if (picture != null && PictureFile.write(picture, table::png, console.err())) {
-            print(List.of("Picture in " + picture));
         }
     }
 }

@@ -79,15 +79,27 @@ final class Requirements {
      * @throws InputException if it is none, or asks for money of a plant without prices
      */
     static LossTarget target(String given, Plant plant) throws InputException {
-        String shown = "--target = " + given;
-        LossTarget target = LossTarget.parse(given)
-                .orElseThrow(() -> new InputException(
-                        shown, "Must have one of the forms " + LossTarget.FORMS + ".", "write it so"));
+        LossTarget target = target(given);
         require(
                 target.measure() != LossMeasure.COST || plant.economy().prices().isPresent(),
-                shown,
+                "--target = " + given,
                 "Must not ask for cost: the scenario has no costs.");
         return target;
+    }
+
+    /**
+     * A target by itself.
+     *
+     * @param given as given
+     * @return the target
+     * @throws InputException if it has none of the forms
+     */
+    static LossTarget target(String given) throws InputException {
+        return LossTarget.parse(given)
+                .orElseThrow(() -> new InputException(
+                        "--target = " + given,
+                        "Must have one of the forms " + LossTarget.FORMS + ".",
+                        "write for example --target \"overflow <= 2 % of swaps\""));
     }
 
     /**

@@ -143,11 +143,9 @@ final class SelectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check();
-        Zone zone = zone();
+        List<Alternative> plants = checked();
+        Zone zone = new Zone(probability(), within, first);
         Measure wanted = EffortOptions.measure(measure);
-        List<Alternative> plants =
-                Contest.read(base, alternatives, settings, experiment.seed()).plants();
         ResultsFolder folder = ResultsFolder.at(out());
         print(ComparisonText.heading(plants, console.ink()));
         Progress progress = experiment.progress(console);
@@ -194,14 +192,26 @@ final class SelectCommand implements Callable<Integer> {
         return new Race<>(numbers, plants.size(), all -> sign * all[wanted.ordinal()], first, progress);
     }
 
-    private Zone zone() throws InputException {
+    private List<Alternative> checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(experiment::check);
+        faults.check(this::checkWithin);
+        faults.check(() -> EffortOptions.require("--first", first, FEWEST_FIRST, MOST_REPLICATIONS));
+        faults.check(() -> EffortOptions.require("--most", most, Math.max(FEWEST_FIRST, first), MOST_REPLICATIONS));
+        faults.check(this::probability);
+        faults.check(() -> EffortOptions.measure(measure));
+        faults.check(() -> ResultsFolder.at(out()));
+        Optional<List<Alternative>> plants = faults.read(() ->
+                Contest.read(base, alternatives, settings, experiment.seed()).plants());
+        faults.throwIfAny();
+        return plants.orElseThrow();
+    }
+
+    private void checkWithin() throws InputException {
         if (!(within > 0) || Double.isInfinite(within)) {
             throw new InputException(
                     "--within = " + within, "Must be above 0.", "give the least difference that matters");
         }
-        EffortOptions.require("--first", first, FEWEST_FIRST, MOST_REPLICATIONS);
-        EffortOptions.require("--most", most, first, MOST_REPLICATIONS);
-        return new Zone(probability(), within, first);
     }
 
     private double probability() throws InputException {

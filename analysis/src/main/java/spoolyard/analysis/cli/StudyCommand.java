@@ -10,6 +10,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -120,19 +121,12 @@ final class StudyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        experiment.check();
+        Scenario base = checked();
         Measure measure = EffortOptions.measure(measureName);
         List<Variation> factors = VariationText.read(varied, MOST_FACTORS);
         Design design = design(factors);
-        checkCount(design, factors);
-        Scenario base = scenario.read();
-        Requirements.require(
-                measure != Measure.COST_PER_GOOD_SPOOL
-                        || base.plant().economy().prices().isPresent(),
-                "--measure = " + measureName,
-                "Must not be a cost: the scenario has no costs.");
         List<List<Level>> points = design.points(factors, count == null ? 0 : count, experiment.seed());
-        ResultsFolder folder = ResultsFolder.at(out());
+        ResultsFolder folder = ResultsFolder.ofStudy(out());
         List<double[][]> values =
                 values(base, design, new PointScenarios(scenario.path(), scenario.settings(), factors), points);
         StudyReport report =
@@ -141,6 +135,27 @@ final class StudyCommand implements Callable<Integer> {
         folder.replaceWith(new StudyFiles(report, out().resolve(StudyJournal.FILE), pictures(report)));
         print(List.of("Results in " + out()));
         return ExitCode.OK;
+    }
+
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(experiment::check);
+        faults.check(() -> EffortOptions.measure(measureName));
+        Optional<List<Variation>> factors = faults.read(() -> VariationText.read(varied, MOST_FACTORS));
+        if (factors.isPresent()) {
+            faults.check(() -> checkCount(design(factors.get()), factors.get()));
+        }
+        faults.check(() -> ResultsFolder.ofStudy(out()));
+        Optional<Scenario> base = faults.read(scenario::read);
+        if (base.isPresent()) {
+            faults.check(() -> Requirements.require(
+                    !measureName.equals(Measure.COST_PER_GOOD_SPOOL.fileName())
+                            || base.get().plant().economy().prices().isPresent(),
+                    "--measure = " + measureName,
+                    "Must not be a cost: the scenario has no costs."));
+        }
+        faults.throwIfAny();
+        return base.orElseThrow();
     }
 
     private Provenance provenance(Scenario base) {
@@ -221,7 +236,7 @@ final class StudyCommand implements Callable<Integer> {
         Map<String, String> identity = new LinkedHashMap<>();
         identity.put("program version", Version.number());
         identity.put("scenario and factors", sha256(String.join("\n", hashes)));
-        identity.put("number of points", Integer.toString(points.size()));
+        identity.put(StudyJournal.POINTS, Integer.toString(points.size()));
         identity.put("seed", Long.toString(experiment.seed()));
         identity.put("replications", Integer.toString(experiment.replications(points.size())));
         identity.put("measures", Measure.names());

@@ -86,9 +86,7 @@ final class SwapsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        Requirements.range("--rank", rank, 1, MOST_RANK);
-        experiment.check(1);
-        Scenario read = scenario.read();
+        Scenario read = checked();
         Line line = Requirements.line(read.plant(), lineName);
         ResultsFolder folder = ResultsFolder.at(out());
         SwapReport report = report(read, line);
@@ -100,6 +98,19 @@ final class SwapsCommand implements Callable<Integer> {
             console.out().println("\nResults in " + out());
         }
         return ExitCode.OK;
+    }
+
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> Requirements.range("--rank", rank, 1, MOST_RANK));
+        faults.check(() -> experiment.check(1));
+        faults.check(() -> ResultsFolder.at(out()));
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            faults.check(() -> Requirements.line(read.get().plant(), lineName));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
     }
 
     private SwapReport report(Scenario read, Line line) throws InputException {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.knowm.xchart.BitmapEncoder;
@@ -31,8 +32,10 @@ public final class BufferChart {
     private static final int PANEL_HEIGHT = 440;
     private static final int HEADING = 56;
     private static final int FINE = 100;
-    private static final float THICK = 2.6f;
-    private static final float THIN = 1.6f;
+    private static final String BAND = "95 % interval";
+
+    static final float THICK = 2.6f;
+    static final float THIN = 1.6f;
 
     private final BufferReport report;
 
@@ -77,6 +80,13 @@ public final class BufferChart {
     }
 
     XYChart panel(LossMeasure measure) {
+        return measure == LossMeasure.OVERFLOW && RarePanel.isFor(report)
+                ? new RarePanel(report).chart()
+                : straight(measure);
+    }
+
+    /** Without any curve. */
+    static XYChart empty(BufferReport report, LossMeasure measure) {
         XYChart chart = new XYChartBuilder()
                 .width(PANEL_WIDTH)
                 .height(PANEL_HEIGHT)
@@ -87,14 +97,19 @@ public final class BufferChart {
         chart.getStyler().setChartTitleFont(new Font(Font.SANS_SERIF, Font.BOLD, 16));
         chart.getStyler().setChartTitlePadding(6);
         chart.getStyler().setYAxisTitleVisible(false);
-        chart.getStyler().setYAxisMin(0.0);
         chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
         chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
+        return chart;
+    }
+
+    private XYChart straight(LossMeasure measure) {
+        XYChart chart = empty(report, measure);
+        chart.getStyler().setYAxisMin(0.0);
         List<CapacityCurve.Point> points = report.curve().points();
         List<Double> x = points.stream().map(CapacityCurve.Point::capacityM).toList();
         List<Interval> losses =
                 points.stream().map(point -> point.losses().get(measure)).toList();
-        band(chart, x, losses);
+        band(chart, x, losses, loss -> Math.max(0, loss));
         List<Double> means = losses.stream().map(Interval::mean).toList();
         ChartLook.line(chart, "simulated", x, means, new ChartLook.Pen(Palette.PETROL, THICK));
         if (measure == LossMeasure.OVERFLOW) {
@@ -102,23 +117,26 @@ public final class BufferChart {
         }
         report.finding()
                 .filter(found -> found.target().measure() == measure)
-                .ifPresent(found -> target(chart, x, found));
-        knee(chart, measure);
+                .ifPresent(found -> target(chart, x, found, loss -> loss));
+        knee(chart, report, measure, loss -> loss);
         return chart;
     }
 
-    private static void band(XYChart chart, List<Double> x, List<Interval> losses) {
+    /** Between the ends of intervals, each placed on the axis. */
+    static XYSeries band(XYChart chart, List<Double> x, List<Interval> losses, DoubleUnaryOperator place) {
         List<Double> low = losses.stream()
-                .map(loss -> Math.max(0, loss.mean() - loss.halfWidth().orElse(0)))
+                .map(loss -> place.applyAsDouble(loss.mean() - loss.halfWidth().orElse(0)))
                 .toList();
         List<Double> high = losses.stream()
-                .map(loss -> loss.mean() + loss.halfWidth().orElse(0))
+                .map(loss -> place.applyAsDouble(loss.mean() + loss.halfWidth().orElse(0)))
                 .toList();
-        XYSeries series = chart.addSeries("95 % interval", thereAndBack(x, x), thereAndBack(high, low));
+        String name = BAND + " ".repeat(chart.getSeriesMap().size());
+        XYSeries series = chart.addSeries(name, thereAndBack(x, x), thereAndBack(high, low));
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
         series.setFillColor(Palette.GRID);
         series.setLineColor(Palette.GRID);
         series.setMarker(SeriesMarkers.NONE);
+        return series;
     }
 
     private static List<Double> thereAndBack(List<Double> there, List<Double> back) {
@@ -128,17 +146,22 @@ public final class BufferChart {
     }
 
     private void dedicated(XYChart chart, double firstM, double lastM) {
-        List<Double> x = IntStream.rangeClosed(0, FINE)
-                .mapToObj(i -> firstM + i * (lastM - firstM) / FINE)
-                .toList();
+        List<Double> x = fine(firstM, lastM);
         List<Double> pct = x.stream().map(report.operator()::overflowPct).toList();
         if (pct.stream().noneMatch(value -> value.isNaN())) {
             ChartLook.line(chart, "dedicated operator", x, pct, new ChartLook.Pen(Palette.MUSTARD, THIN));
         }
     }
 
-    private static void target(XYChart chart, List<Double> x, Finding finding) {
-        double atMost = finding.target().atMost();
+    /** Many capacities at equal distances. */
+    static List<Double> fine(double firstM, double lastM) {
+        return IntStream.rangeClosed(0, FINE)
+                .mapToObj(i -> firstM + i * (lastM - firstM) / FINE)
+                .toList();
+    }
+
+    static void target(XYChart chart, List<Double> x, Finding finding, DoubleUnaryOperator place) {
+        double atMost = place.applyAsDouble(finding.target().atMost());
         List<Double> ends = List.of(x.get(0), x.get(x.size() - 1));
         ChartLook.line(chart, "target", ends, List.of(atMost, atMost), new ChartLook.Pen(Palette.RED, THIN));
         finding.meetsM()
@@ -146,7 +169,7 @@ public final class BufferChart {
                         .setMarker(SeriesMarkers.DIAMOND));
     }
 
-    private void knee(XYChart chart, LossMeasure measure) {
+    static void knee(XYChart chart, BufferReport report, LossMeasure measure, DoubleUnaryOperator place) {
         OptionalDouble kneeM = report.curve().kneeM(measure);
         if (kneeM.isPresent()) {
             double loss = report.curve().points().stream()
@@ -154,7 +177,7 @@ public final class BufferChart {
                     .mapToDouble(point -> point.losses().get(measure).mean())
                     .findFirst()
                     .orElseThrow();
-            ChartLook.dot(chart, "knee", kneeM.getAsDouble(), loss, Palette.INDIGO);
+            ChartLook.dot(chart, "knee", kneeM.getAsDouble(), place.applyAsDouble(loss), Palette.INDIGO);
         }
     }
 }

@@ -1,5 +1,6 @@
 package spoolyard.analysis.report;
 
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -16,6 +17,8 @@ import spoolyard.scenarios.format.Quantity;
  * @param numbers the number of each; empty if they are no numbers
  */
 record FactorAxis(String title, List<String> labels, List<Double> places, List<Double> numbers) {
+    private static final MathContext SHORT = new MathContext(5);
+
     /**
      * The axis of a factor.
      *
@@ -69,11 +72,15 @@ record FactorAxis(String title, List<String> labels, List<Double> places, List<D
      * Short text of a level.
      *
      * @param index place in the order
-     * @return without its unit, which stands in the title
+     * @return at most five digits, without its unit, which stands in the title
      */
     String shown(int index) {
         return isNumeric()
-                ? Quantity.parse(labels.get(index)).orElseThrow().number().toPlainString()
+                ? Quantity.parse(labels.get(index))
+                        .orElseThrow()
+                        .number()
+                        .round(SHORT)
+                        .toPlainString()
                 : labels.get(index);
     }
 

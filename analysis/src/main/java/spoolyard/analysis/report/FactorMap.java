@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import spoolyard.scenarios.factor.Level;
 
 /**
  * A measure over two factors: squares with their values where the points lie in a grid, dots elsewhere. With more factors
- * a square is the mean over all levels of the others.
+ * a square is the mean over all levels of the others. A grid of two factors that are numbers has contours.
  */
 final class FactorMap {
     private static final int LEFT = 104;
@@ -26,7 +27,8 @@ final class FactorMap {
     private static final int RIGHT = 24;
     private static final int DOT = 18;
     private static final int LEGEND = 150;
-    private static final int TIGHT = 34;
+    private static final int LETTERS = 13;
+    private static final int SMALL_LETTERS = 10;
     private static final int MOST_TICKS = 12;
 
     private final StudyReport report;
@@ -73,15 +75,20 @@ final class FactorMap {
 
     /** Beside the colours, which stretch over whatever there is, noise too. */
     private String sureness() {
+        OptionalDouble half = usualHalfWidth();
+        return half.isEmpty()
+                ? ""
+                : "half of the points known to \u00b1 " + Figures.shown(half.getAsDouble(), measure.decimals());
+    }
+
+    private OptionalDouble usualHalfWidth() {
         double[] halves = IntStream.range(0, report.points().size())
                 .mapToObj(point -> report.interval(point, measure).halfWidth())
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .sorted()
                 .toArray();
-        return halves.length == 0
-                ? ""
-                : "half of the points known to \u00b1 " + Figures.shown(halves[halves.length / 2], measure.decimals());
+        return halves.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(halves[halves.length / 2]);
     }
 
     private void squares(Graphics2D pen, Rectangle plot) {
@@ -110,7 +117,45 @@ final class FactorMap {
         for (int row = 0; row < y.labels().size(); row++) {
             tickBeside(pen, plot, at(plot, 0, row).y + at(plot, 0, row).height / 2, row);
         }
+        if (hasContours(report)) {
+            contours(pen, plot, cells);
+        }
+        cells.forEach((cell, points) ->
+                value(pen, at(plot, cell % x.labels().size(), cell / x.labels().size()), points, shades));
         legend(pen, plot, shades);
+    }
+
+    /**
+     * Whether the maps of a study have contours, if their values differ enough.
+     *
+     * @param report the study
+     * @return true for a grid of two factors that are numbers
+     */
+    static boolean hasContours(StudyReport report) {
+        return report.design() == Design.GRID
+                && report.factors().size() == 2
+                && FactorAxis.of(report, 0).isNumeric()
+                && FactorAxis.of(report, 1).isNumeric();
+    }
+
+    /** No closer to each other than half of the points are known. */
+    private void contours(Graphics2D pen, Rectangle plot, Map<Integer, List<Integer>> cells) {
+        double[][] grid = new double[y.labels().size()][x.labels().size()];
+        cells.forEach((cell, points) ->
+                grid[cell / x.labels().size()][cell % x.labels().size()] = mean(points));
+        Shades shades = Shades.of(pointMeans());
+        List<Double> values = Contours.roundValues(
+                shades.least(), shades.most(), usualHalfWidth().orElse(0));
+        Rectangle clip = pen.getClipBounds();
+        pen.setClip(plot);
+        new ContourLayer(pen, spot -> centre(plot, spot)).draw(grid, values);
+        pen.setClip(clip);
+    }
+
+    private Point2D centre(Rectangle plot, Contours.Spot spot) {
+        return new Point2D.Double(
+                plot.x + plot.width * (spot.across() + 0.5) / x.labels().size() - 1,
+                plot.y + plot.height * (1 - (spot.up() + 0.5) / y.labels().size()) - 1);
     }
 
     private Rectangle at(Rectangle plot, int column, int row) {
@@ -122,23 +167,42 @@ final class FactorMap {
     }
 
     private void square(Graphics2D pen, Rectangle square, List<Integer> points, Shades shades) {
-        double value = mean(points);
-        Color ground = Double.isNaN(value) ? Palette.MIST : HeatScale.shade(shades.share(value));
+        Color ground = ground(points, shades);
         pen.setColor(ground);
         pen.fill(square);
-        pen.setColor(Swatch.inkOn(ground));
-        boolean isBest = isByMeasure() && points.equals(List.of(best.best()));
-        if (isBest) {
+        if (isBest(points)) {
+            pen.setColor(Swatch.inkOn(ground));
             pen.setStroke(new BasicStroke(3));
             pen.drawRect(square.x + 2, square.y + 2, square.width - 5, square.height - 5);
             pen.setStroke(new BasicStroke(1));
         }
-        if (square.width >= TIGHT && square.height >= 18 && !Double.isNaN(value)) {
-            String mark = isBest ? "*" : isMember(points) ? "=" : "";
-            pen.setFont(new Font(Font.SANS_SERIF, isBest ? Font.BOLD : Font.PLAIN, 13));
-            int baseline = square.y + square.height / 2 + 5;
-            centred(pen, mark + Figures.shown(value, measure.decimals()), square.x + square.width / 2, baseline);
+    }
+
+    /** In small letters, or not at all, where it would not fit. */
+    private void value(Graphics2D pen, Rectangle square, List<Integer> points, Shades shades) {
+        double value = mean(points);
+        if (Double.isNaN(value) || square.height < LETTERS + 5) {
+            return;
         }
+        String mark = isBest(points) ? "*" : isMember(points) ? "=" : "";
+        String text = mark + Figures.shown(value, measure.decimals());
+        pen.setColor(Swatch.inkOn(ground(points, shades)));
+        for (int size = LETTERS; size >= SMALL_LETTERS; size--) {
+            pen.setFont(new Font(Font.SANS_SERIF, isBest(points) ? Font.BOLD : Font.PLAIN, size));
+            if (pen.getFontMetrics().stringWidth(text) < square.width) {
+                centred(pen, text, square.x + square.width / 2, square.y + square.height / 2 + 5);
+                return;
+            }
+        }
+    }
+
+    private Color ground(List<Integer> points, Shades shades) {
+        double value = mean(points);
+        return Double.isNaN(value) ? Palette.MIST : HeatScale.shade(shades.share(value));
+    }
+
+    private boolean isBest(List<Integer> points) {
+        return isByMeasure() && points.equals(List.of(best.best()));
     }
 
     private boolean isByMeasure() {

@@ -39,6 +39,24 @@ final class FolderRules {
         checkAncestor(target, given);
     }
 
+    /**
+     * Protects the points that a stopped study has finished.
+     *
+     * @param target absolute path
+     * @param given the path as a person gave it
+     * @throws ResultsRefusedException if a study is unfinished there
+     * @throws IOException if what is there cannot be read
+     */
+    static void refuseUnfinishedStudy(Path target, String given) throws ResultsRefusedException, IOException {
+        if (StudyJournal.isUnfinished(target.resolve(StudyJournal.FILE))) {
+            throw new ResultsRefusedException(
+                    given,
+                    "Holds the finished points of a study that was stopped or is at work.",
+                    "give another folder with --out; or let the same spoolyard study end first; or delete "
+                            + StudyJournal.FILE + " there if nobody wants it");
+        }
+    }
+
     private static void checkContents(Path target, String given) throws ResultsRefusedException, IOException {
         if (!Files.isDirectory(target)) {
             throw new ResultsRefusedException(given, "Is a file. Must be a folder, or not there yet.", MEND);

@@ -14,6 +14,7 @@ final class RareTable {
     /** From per cent to a million. */
     private static final double PER_MILLION = 1e4;
 
+    private static final int LEAST_DECIMALS = 5;
     private static final int CAPACITY = 10;
     private static final int MEAN = 12;
     private static final int HALF = 12;
@@ -72,11 +73,16 @@ final class RareTable {
     }
 
     private String number(double value) {
-        return Double.isNaN(value) ? ink.none() : Figures.shown(value, decimals(value));
+        double least = Math.pow(10, -LEAST_DECIMALS);
+        return Double.isNaN(value)
+                ? ink.none()
+                : value > 0 && value < least
+                        ? "<" + Figures.shown(least, LEAST_DECIMALS)
+                        : Figures.shown(value, decimals(value));
     }
 
     private static int decimals(double value) {
-        return value >= 100 ? 0 : value >= 1 ? 2 : 5;
+        return value >= 100 ? 0 : value >= 1 ? 2 : LEAST_DECIMALS;
     }
 
     private static String row(String name, String first, String... others) {

@@ -13,10 +13,12 @@ import java.util.UUID;
 public final class ResultsFolder {
     private final Path target;
     private final String given;
+    private final boolean isOfStudy;
 
-    private ResultsFolder(Path target, String given) {
+    private ResultsFolder(Path target, String given, boolean isOfStudy) {
         this.target = target;
         this.given = given;
+        this.isOfStudy = isOfStudy;
     }
 
     /**
@@ -28,11 +30,28 @@ public final class ResultsFolder {
      * @throws IOException if what is there cannot be read
      */
     public static ResultsFolder at(Path folder) throws ResultsRefusedException, IOException {
+        return at(folder, false);
+    }
+
+    /**
+     * Looks whether the results of a study may go to a folder, where finished points of it may be. Changes nothing.
+     *
+     * @param folder where they shall go; need not be there
+     * @return the folder, ready to be filled
+     * @throws ResultsRefusedException if they may not
+     * @throws IOException if what is there cannot be read
+     */
+    public static ResultsFolder ofStudy(Path folder) throws ResultsRefusedException, IOException {
+        return at(folder, true);
+    }
+
+    private static ResultsFolder at(Path folder, boolean isOfStudy) throws ResultsRefusedException, IOException {
         Path target = Files.exists(folder)
                 ? folder.toRealPath()
                 : folder.toAbsolutePath().normalize();
-        FolderRules.check(target, folder.toString());
-        return new ResultsFolder(target, folder.toString());
+        ResultsFolder results = new ResultsFolder(target, folder.toString(), isOfStudy);
+        results.check();
+        return results;
     }
 
     /**
@@ -48,12 +67,19 @@ public final class ResultsFolder {
         try (KillGuard guard = new KillGuard(() -> FolderTree.deleteIfPossible(partial))) {
             Files.createDirectory(partial);
             filling.into(partial);
-            FolderRules.check(target, given);
+            check();
             guard.unlessKilled(() -> putInPlace(partial));
         } finally {
             FolderTree.deleteIfPossible(partial);
         }
         FolderTree.sweepLeftovers(target);
+    }
+
+    private void check() throws ResultsRefusedException, IOException {
+        FolderRules.check(target, given);
+        if (!isOfStudy) {
+            FolderRules.refuseUnfinishedStudy(target, given);
+        }
     }
 
     private void putInPlace(Path partial) throws IOException {

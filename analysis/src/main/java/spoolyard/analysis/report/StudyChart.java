@@ -89,7 +89,8 @@ public final class StudyChart {
         String others = report.design() == Design.GRID && report.factors().size() > 2
                 ? "; each square the mean over the other factors"
                 : report.factors().size() > 2 ? "; a dot for each point" : "";
-        return size + (report.factors().size() > 2 && report.design() == Design.GRID ? "" : marks) + others;
+        String lines = FactorMap.hasContours(report) ? "; lines join equal values" : "";
+        return size + (report.factors().size() > 2 && report.design() == Design.GRID ? "" : marks) + lines + others;
     }
 
     private List<Panel> panels() {

@@ -1,5 +1,6 @@
 package spoolyard.analysis.report;
 
+import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -27,6 +28,9 @@ import java.util.zip.CRC32;
 public final class StudyJournal implements Closeable {
     /** Name of the file in the results folder. */
     public static final String FILE = "study.journal";
+
+    /** What the number of all points is called among the things that say what the study is. */
+    public static final String POINTS = "number of points";
 
     private static final String FORMAT = "spoolyard-study-journal/1";
     private static final String MEND =
@@ -86,6 +90,29 @@ public final class StudyJournal implements Closeable {
             byte[] begin = in.readNBytes(expected.length);
             return Arrays.equals(begin, Arrays.copyOf(expected, begin.length));
         }
+    }
+
+    /**
+     * Whether a file is a journal of ours that lacks points.
+     *
+     * @param file any path
+     * @return true if it has fewer than the study has, or does not say how many that are
+     * @throws IOException if it cannot be read
+     */
+    static boolean isUnfinished(Path file) throws IOException {
+        if (!isOurs(file) || Files.size(file) == 0) {
+            return false;
+        }
+        long finished = 0;
+        String all = "";
+        try (BufferedReader lines = Files.newBufferedReader(file)) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                String[] fields = line.split("\t", 4);
+                finished += fields[0].equals("point") ? 1 : 0;
+                all = fields.length > 2 && fields[1].equals(POINTS) ? fields[2] : all;
+            }
+        }
+        return !all.equals(Long.toString(finished));
     }
 
     /**

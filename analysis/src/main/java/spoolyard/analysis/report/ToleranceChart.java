@@ -1,6 +1,5 @@
 package spoolyard.analysis.report;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +10,6 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import spoolyard.core.gauge.ToleranceFinding;
 
 /** Mass lost over the tolerance, on a logarithmic scale, a curve for all lines and products that share it. */
@@ -37,14 +35,12 @@ public final class ToleranceChart {
                 .height(ChartLook.HEIGHT)
                 .title("What a tolerance costs")
                 .xAxisTitle("Tolerance, mm either side")
-                .yAxisTitle("Lost to excursions, % of the mass made (logarithmic; 0.001 or less on the lower edge)")
+                .yAxisTitle("Lost to excursions, % of the mass made (logarithmic; \u25bc less from here on)")
                 .build();
         ChartLook.dress(chart.getStyler());
         chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNE);
         chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
-        chart.getStyler().setYAxisLogarithmic(true);
-        chart.getStyler().setYAxisMin(LEAST_PCT);
-        chart.getStyler().setYAxisMax(MOST_PCT);
+        LogCurve.axis(chart.getStyler(), LEAST_PCT, MOST_PCT, ChartLook::number);
         chart.getStyler().setxAxisTickLabelsFormattingFunction(mm -> Figures.shown(mm, 3));
         Map<List<Double>, List<ToleranceReport>> curves = new LinkedHashMap<>();
         reports.forEach(report -> curves.computeIfAbsent(lostPct(report), lost -> new ArrayList<>())
@@ -59,19 +55,30 @@ public final class ToleranceChart {
                 .toList();
     }
 
-    /** Where a curve is below the plot it goes along its lower edge, so that its name still has a line. */
+    /** A mark where a curve leaves through the lower edge; one that is nowhere above it is a mark alone. */
     private static void add(XYChart chart, List<Double> lostPct, List<ToleranceReport> same) {
-        int number = chart.getSeriesMap().size();
+        int number = (int) chart.getSeriesMap().values().stream()
+                .filter(XYSeries::isShowInLegend)
+                .count();
         Color colour = Palette.SERIES.get(number % Palette.SERIES.size());
-        XYSeries series = chart.addSeries(
-                name(same),
-                same.get(0).findings().stream()
-                        .map(ToleranceFinding::toleranceMm)
-                        .toList(),
-                lostPct.stream().map(pct -> Math.max(LEAST_PCT, pct)).toList());
-        series.setLineColor(colour);
-        series.setLineStyle(new BasicStroke(number < Palette.SERIES.size() ? 2.4f : 1.2f));
-        series.setMarker(SeriesMarkers.NONE);
+        List<Double> tolerances = same.get(0).findings().stream()
+                .map(ToleranceFinding::toleranceMm)
+                .toList();
+        LogCurve curve = LogCurve.of(tolerances, lostPct, LEAST_PCT);
+        String name = name(same);
+        if (curve.isSeen()) {
+            float width = number < Palette.SERIES.size() ? 2.4f : 1.2f;
+            ChartLook.line(chart, name, curve.x(), curve.y(), new ChartLook.Pen(colour, width));
+        }
+        if (!curve.below().isEmpty()) {
+            String below = name + ", all below " + LEAST_PCT + " %";
+            LogCurve.marks(chart, below, leaves(curve), LEAST_PCT, colour).setShowInLegend(!curve.isSeen());
+        }
+    }
+
+    private static List<Double> leaves(LogCurve curve) {
+        int edge = curve.y().lastIndexOf(Math.log10(LEAST_PCT));
+        return List.of(edge < 0 ? curve.below().get(0) : curve.x().get(edge));
     }
 
     private static String name(List<ToleranceReport> same) {

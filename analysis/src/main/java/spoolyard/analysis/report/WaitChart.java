@@ -14,7 +14,6 @@ public final class WaitChart {
     /** Name of its file. */
     public static final String FILE = "waits.png";
 
-    private static final double LEAST_PCT = 1e-3;
     private static final double MOST_PCT = 100;
     private static final int MOST_POINTS = 400;
 
@@ -35,9 +34,8 @@ public final class WaitChart {
                 .build();
         ChartLook.dress(chart.getStyler());
         chart.getStyler().setLegendVisible(false);
-        chart.getStyler().setYAxisLogarithmic(true);
-        chart.getStyler().setYAxisMin(LEAST_PCT);
-        chart.getStyler().setYAxisMax(MOST_PCT);
+        LogCurve.axis(
+                chart.getStyler(), LogCurve.decade(MOST_PCT / waits.sortedS().length), MOST_PCT, ChartLook::number);
         XYSeries series = series(chart, waits);
         series.setLineColor(Palette.PETROL);
         series.setLineStyle(new BasicStroke(2.4f));
@@ -49,16 +47,17 @@ public final class WaitChart {
         double[] sortedS = waits.sortedS();
         int n = sortedS.length;
         List<Double> x = new ArrayList<>(List.of(0.0));
-        List<Double> y = new ArrayList<>(List.of(MOST_PCT * waits.shareAbove(0) + LEAST_PCT));
+        List<Double> y = new ArrayList<>(List.of(MOST_PCT * waits.shareAbove(0)));
         double rest = 1;
         for (int point = 0; point < MOST_POINTS; point++) {
             int at = Math.min(n - 1, (int) ((1 - rest) * n));
             if (at < n - 1 && sortedS[at] > x.get(x.size() - 1)) {
                 x.add(sortedS[at]);
-                y.add(Math.max(LEAST_PCT, MOST_PCT * (n - at - 1) / n));
+                y.add(MOST_PCT * (n - at - 1) / n);
             }
             rest *= Math.pow(1.0 / n, 1.0 / MOST_POINTS);
         }
-        return chart.addSeries("waits", x, y);
+        LogCurve curve = LogCurve.of(x, y, LogCurve.decade(MOST_PCT / n));
+        return chart.addSeries("waits", curve.x(), curve.y());
     }
 }

@@ -82,7 +82,11 @@ final class BufferCommandTest {
                 "--to=120 m", "--step=40 m", "--set=/every_line/winder/stop=5 min", "--no-charts");
 
         assertThat(called.code()).isEqualTo(ExitCode.INPUT);
-        assertThat(called.err()).contains("No capacity asked about meets it. At 120 m", "swap too slow");
+        assertThat(called.err())
+                .contains(
+                        "No capacity asked about meets it. At 120 m",
+                        "swap too slow",
+                        "the swap itself outlasts the room");
         assertThat(folder.resolve("out")).doesNotExist();
     }
 
@@ -112,8 +116,8 @@ final class BufferCommandTest {
                 "--line=L2 --target=cost<=5_per_shift | Must have one of the forms",
                 "--line=L2 --from=80m --to=60m | --to = 60m. Must be at least --from, 80.0 m.",
                 "--line=L2 --step=0m | --step = 0m. Must be above 0 m.",
-                "--line=L2 --to=60kg | --to = 60kg. Must be a length from 0 m to 10 000 m.",
-                "--line=L2 --from=20km | --from = 20km. Must be a length from 0 m to 10 000 m.",
+                "--line=L2 --to=60kg | --to = 60kg. Must be a length with its unit, from 0 m to 5000 m.",
+                "--line=L2 --from=20km | --from = 20km. Must be a length with its unit, from 0 m to 5000 m.",
                 "--line=L2 --confidence=100 | --confidence = 100.0. Must be at least 50 and below 100.",
                 "--line=L2 --most=5 | --most = 5. Must be a whole number from 10 to 100000."
             })
@@ -126,6 +130,20 @@ final class BufferCommandTest {
 
         assertThat(called.code()).isEqualTo(ExitCode.INPUT);
         assertThat(called.err()).contains(message).contains("Mend: ");
+        assertThat(called.out()).isEmpty();
+    }
+
+    @Test
+    void tellsEveryFaultOfACallAtOnce() {
+        Called called = called("--to=60", "--target=overflow < 5 %", "--most=3", "--set=/lines/L2/strands=0");
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err())
+                .contains("--most = 3. Must be a whole number from 10 to 100000.")
+                .contains("--target = overflow < 5 %. Must have one of the forms")
+                .contains("--to = 60. Must be a length with its unit, from 0 m to 5000 m.")
+                .contains("--set: /lines/L2/strands = 0. Must be a whole number >= 1")
+                .endsWith("4 faults. Nothing was run or written.\n");
         assertThat(called.out()).isEmpty();
     }
 

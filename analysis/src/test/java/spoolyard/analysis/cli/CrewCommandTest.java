@@ -64,6 +64,7 @@ final class CrewCommandTest {
     @ParameterizedTest
     @CsvSource({
         "--role, operater, '--role = operater. Must be a role that changes spools and that a shift has: operator'",
+        "--from, 2.5, '--from = 2.5. Must be a whole number.'",
         "--from, 0, '--from = 0. Must be a whole number from 1 to 100.'",
         "--to, 0, '--to = 0. Must be a whole number from 1 to 100.'",
         "--replications, 1, '--replications = 1. Must be a whole number from 2'",

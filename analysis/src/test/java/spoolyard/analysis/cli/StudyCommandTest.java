@@ -15,6 +15,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class StudyCommandTest {
     private static final String SMALL = "../scenarios/two-lines";
@@ -202,11 +204,54 @@ final class StudyCommandTest {
         assertThat(called.out()).isEmpty();
         assertThat(called.err())
                 .contains(
-                        "--vary: /lines/L1/sped = 1 m. At point 1 (1 m; 30 kg/h; 20 min) and 5 more: The key is unknown.")
+                        "--vary: /lines/L1/sped = 1 m, 2 m. At point 1 (1 m; 30 kg/h; 20 min) and 11 more: The key is unknown.")
                 .contains(
                         "--vary: /lines/L2/rate = 9999 kg/h. At point 3 (1 m; 9999 kg/h; 20 min) and 3 more: Must be > 0")
                 .contains("--vary: /lines/L2/rate = 50 m. At point 5 ");
         assertThat(out()).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/lines/L2/accumulator=-5 m..10 m:4 | = -5 m. At point 1 (-5 m): Must be >= 0 m and <= 5000 m.",
+                "/lines/L2/accumulator=60..120:3 | = 60, 90, 120. At point 1 (60) and 2 more: Must be a length in m",
+                "/lines/L2/winder/max_speed=0..200 m/min:3 | = 0 m/min. At point 1 (0 m/min): Must be > 0 m/min",
+                "/lines/L2/strands=2.5,1 | = 2.5. At point 1 (2.5): Must be a whole number >= 1",
+                "/lines/L2/winding_defects=0.5 %,140 % | = 140 %. At point 2 (140 %): Must be >= 0"
+            })
+    void tellsAValueOutsideItsFieldsRange(String vary, String message) {
+        Called called = study("--vary=" + vary);
+
+        assertThat(called.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(called.err()).startsWith("--vary: /lines/L2/").contains(message, "Mend: ");
+        assertThat(called.err()).endsWith("\n1 fault. Nothing was run or written.\n");
+        assertThat(out()).doesNotExist();
+    }
+
+    @Test
+    void leavesItsFinishedPointsToNoOtherCommand() throws IOException {
+        String[] factor = {"--vary=/lines/L2/rate=20..44 kg/h:2", "--replications=2"};
+        study(factor);
+        Path journal = out().resolve(JOURNAL);
+        List<String> lines = Files.readAllLines(journal);
+        String withoutLast = String.join("\n", lines.subList(0, lines.size() - 1)) + "\n";
+        for (Path file : contents(out()).keySet().stream().map(out()::resolve).toList()) {
+            Files.delete(file);
+        }
+        Files.writeString(journal, withoutLast);
+        String[] run = {"run", SMALL, "--set=/time/length=1 days", "--replications=2", "--out=" + out()};
+
+        Called refused = Called.with(run);
+
+        assertThat(refused.code()).isEqualTo(ExitCode.INPUT);
+        assertThat(refused.err())
+                .contains("Holds the finished points of a study that was stopped or is at work.")
+                .contains("Mend: give another folder with --out; or let the same spoolyard study end first");
+        assertThat(Files.readString(journal)).isEqualTo(withoutLast);
+        assertThat(study(factor).out()).contains("1 of 2 points were finished before.");
+        assertThat(Called.with(run).code()).isEqualTo(ExitCode.OK);
     }
 
     @Test

@@ -34,7 +34,7 @@ final class StockAudit {
         List<String> broken = new ArrayList<>();
         run.stores().stocks().forEach(stock -> level(stock, broken));
         spoolsOnSpindles(run, broken);
-        run.stores().bins().forEach(bin -> bin(bin, broken));
+        run.stores().bins().forEach(bin -> bin(bin.result(), bin.stock().received(), broken));
         scrap(run, broken);
         return broken;
     }
@@ -61,15 +61,14 @@ final class StockAudit {
         }
     }
 
-    private static void bin(ScrapBin bin, List<String> broken) {
-        RegrindResult regrind = bin.result();
+    static void bin(RegrindResult regrind, double receivedKg, List<String> broken) {
         double leftKg = regrind.broughtKg() - regrind.groundKg() - regrind.noRoomKg() - regrind.heldKg();
         if (isOff(leftKg, regrind.broughtKg())) {
-            broken.add("scrap of " + bin.polymer() + " is off by " + leftKg + " kg");
+            broken.add("scrap of " + regrind.polymer() + " is off by " + leftKg + " kg");
         }
-        double storedKg = bin.stock().received() - regrind.groundKg() + regrind.dustKg();
+        double storedKg = receivedKg - regrind.groundKg() + regrind.dustKg();
         if (isOff(storedKg, regrind.groundKg())) {
-            broken.add("regrind of " + bin.polymer() + " is off by " + storedKg + " kg");
+            broken.add("regrind of " + regrind.polymer() + " is off by " + storedKg + " kg");
         }
     }
 

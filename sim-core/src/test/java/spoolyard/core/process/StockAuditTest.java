@@ -2,6 +2,7 @@ package spoolyard.core.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,6 +90,16 @@ class StockAuditTest {
         stock(Kind.REGRIND).receive(1);
 
         assertThat(betweenEvents()).containsExactly("regrind of PLA is off by 1.0 kg");
+    }
+
+    /** Of 10 kg brought, 5 kg ground, 2 kg without room and 2 kg held: 1 kg is nowhere. */
+    @Test
+    void findsScrapThatLeftABinForNowhere() {
+        List<String> broken = new ArrayList<>();
+
+        StockAudit.bin(new RegrindResult("PLA", 10, 5, 0.5, 2, 2, 0), 4.5, broken);
+
+        assertThat(broken).containsExactly("scrap of PLA is off by 1.0 kg");
     }
 
     @Test
