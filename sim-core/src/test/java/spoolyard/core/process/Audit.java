@@ -140,9 +140,7 @@ final class Audit {
                     broken.add("two persons at one task");
                 }
             }
-            if (present > headsNow(role.index())) {
-                broken.add(present + " of role " + role.name() + " present, " + headsNow(role.index()) + " planned");
-            }
+            planned(role, present, broken);
         }
         for (Task task : run.desk().waiting()) {
             if (!task.isWaiting()) {
@@ -151,14 +149,20 @@ final class Audit {
         }
     }
 
-    private int headsNow(int role) {
+    /** As many as planned; in the very instant in which people come or go either number. */
+    private void planned(RoleCrew role, int present, List<String> broken) {
         long now = run.engine().now();
-        int heads = 0;
+        int least = 0;
+        int most = 0;
         for (Shift shift : shifts) {
-            if (shift.startTick() <= now && now <= shift.endTick()) {
-                heads += shift.heads().get(role);
-            }
+            int heads = shift.heads().get(role.index());
+            long comeTick = shift.startTick() + (shift.handOverOverlaps() ? 0 : shift.handOverTicks());
+            most += comeTick <= now && now <= shift.endTick() ? heads : 0;
+            least += Math.max(comeTick, 0) < now && now < shift.endTick() ? heads : 0;
         }
-        return heads;
+        if (present < least || present > most) {
+            int planned = present < least ? least : most;
+            broken.add(present + " of role " + role.name() + " present, " + planned + " planned");
+        }
     }
 }

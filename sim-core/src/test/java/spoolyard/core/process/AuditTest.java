@@ -81,6 +81,13 @@ class AuditTest {
     }
 
     @Test
+    void findsAPersonWhoIsMissing() {
+        run.desk().roles().get(0).members().get(0).shiftEnds(true);
+
+        assertThat(audit.findings()).containsExactly("0 of role operator present, 1 planned");
+    }
+
+    @Test
     void findsTwoPersonsAtOneTask() {
         RoleCrew role = run.desk().roles().get(0);
         ShiftRun shift = role.members().get(0).shift();

@@ -50,13 +50,16 @@ class RegrindProperties {
     @Property(tries = 300, seed = "20270320")
     void regrindAddsUpAfterEveryEvent(@ForAll long seed) {
         Plant plant = grinding(seed);
-        PlantRun run = new PlantRun(plant, seed, 0, EventLog.SILENT);
+        CrewBook crew = new CrewBook(plant);
+        PlantRun run = new PlantRun(plant, seed, 0, crew);
         Audit audit = new Audit(run, plant.shifts());
         run.engine().afterEach(audit::check);
 
         RunResult result = run.run();
 
         assertThat(StockAudit.findings(plant, result)).isEmpty();
+        assertThat(crew.findings(plant, result)).isEmpty();
+        assertThat(SecondAccount.findings(plant, result)).isEmpty();
     }
 
     @Property(tries = 100, seed = "20270321")
