@@ -185,7 +185,9 @@ final class SecondAccount {
             long to = Math.min(plant.horizonTicks(), shift.endTick());
             boolean briefed = shift.handOverOverlaps() && shift.startTick() >= 0;
             double hours = to > from ? Ticks.toHours(to - from + (briefed ? shift.handOverTicks() : 0)) : 0;
-            double perH = 28 * shift.heads().get(0) + 34 * shift.heads().get(1);
+            // operators come first, then fitters where there are any
+            double perH = 28 * shift.heads().get(0);
+            perH += shift.heads().size() > 1 ? 34 * shift.heads().get(1) : 0;
             sum += hours * perH * shift.payFactor();
         }
         return sum;
