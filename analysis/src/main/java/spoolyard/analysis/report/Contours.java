@@ -11,7 +11,7 @@ import java.util.stream.LongStream;
 
 /**
  * Lines of equal value over a full grid: straight through each square of four neighbours, between spots found by linear
- * interpolation on its edges (marching squares: W. E. Lorensen and H. E. Cline, Computer Graphics 21(4), 1987, in two
+ * interpolation on its edges (marching squares, from memory: W. E. Lorensen and H. E. Cline, Computer Graphics 21(4), 1987, in two
  * dimensions). Where opposite corners are on the same side, the mean of the four says which are joined. A square that
  * lacks a value has no line.
  *

@@ -147,7 +147,7 @@ public final class TextReport {
         if (parts.isEmpty()) {
             return List.of();
         }
-        parts.add(cell.mean(report.plant(PlantSheet.LOST), 0) + " spools lost");
+        parts.add(cell.mean(report.plant(PlantSheet.LOST), 0) + " lost");
         List<String> lines = new ArrayList<>(Fitted.lines("; ", parts, MOST_COLUMNS - INDENT));
         lines.set(0, headed("Quality", lines.get(0).replace(refused, ink.strong(refused))));
         lines.subList(1, lines.size()).replaceAll(line -> " ".repeat(INDENT) + line);

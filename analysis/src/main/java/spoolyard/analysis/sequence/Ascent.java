@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Makes a concave function of numbers {@code >= 0} great by steps along its subgradient, whose size is fitted to each number. Ends
  * anywhere: the numbers are good, not the best. The same for the same function. For one thread, once.
  *
- * <p>Source: steps by moving means of the slope and of its square, Kingma and Ba, International Conference on Learning
+ * <p>Source, from memory: steps by moving means of the slope and of its square, Kingma and Ba, International Conference on Learning
  * Representations, 2015.
  */
 final class Ascent {

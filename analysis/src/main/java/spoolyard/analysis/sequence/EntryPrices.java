@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * over the lengths of the shortest ways, since a product may be passed more than once; with these no entry costs less than 0, so
  * that counting only one entry of each product is allowed.
  *
- * <p>Source: an assignment over shortest ways bounds the tour that may pass a city again, Cornuéjols, Fonlupt and Naddef,
+ * <p>Source, from memory: an assignment over shortest ways bounds the tour that may pass a city again, Cornuéjols, Fonlupt and Naddef,
  * Mathematical Programming 33 (1985); potentials: linear programming duality.
  */
 final class EntryPrices {

@@ -25,7 +25,7 @@ import java.util.List;
  * improved by {@link Ascent}. Hours are taken in pieces, each at the price of its beginning; after the last piece
  * they are worth nothing, so that no order may be ready to pay for them.
  *
- * <p>Source: Bülbül, Kaminsky and Yano, Naval Research Logistics 51 (2004), for the costs of the pieces on a line that never rests.
+ * <p>Source, from memory: Bülbül, Kaminsky and Yano, Naval Research Logistics 51 (2004), for the costs of the pieces on a line that never rests.
  */
 final class SharedHours {
     private static final double LONGER = 1.2;

@@ -85,8 +85,7 @@ final class SpoolyardCommandTest {
 
         assertThat(called.code()).isEqualTo(2);
         assertThat(called.err())
-                .isEqualTo(
-                        "Invalid value for option '--seed': 'many' is not a long.\n  Mend: see spoolyard run --help.\n");
+                .isEqualTo("--seed = many. Must be a whole number.\n  Mend: see spoolyard run --help.\n");
     }
 
     @Test
