@@ -149,10 +149,7 @@ final class BufferCommand implements Callable<Integer> {
         OptionFaults faults = new OptionFaults();
         faults.check(() -> experiment.check(2));
         faults.check(() -> Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS));
-        faults.check(() -> Requirements.require(
-                confidencePct >= 50 && confidencePct < 100,
-                "--confidence = " + confidencePct,
-                "Must be at least 50 and below 100."));
+        faults.check(() -> Requirements.confidence(confidencePct));
         if (target != null) {
             faults.check(() -> Requirements.target(target));
         }
@@ -187,12 +184,7 @@ final class BufferCommand implements Callable<Integer> {
         Optional<Finding> finding = wanted.map(target -> new CapacitySearch(plan, target, losses).run());
         finding.ifPresent(found -> found.meetsM().ifPresent(shown::add));
         CapacityCurve curve = CapacityCurve.of(shown, losses, experiment.replications());
-        Provenance provenance = new Provenance(
-                Version.number(),
-                scenario.name(),
-                read.info().contentHash(),
-                read.info().sets(),
-                experiment.seed());
+        Provenance provenance = scenario.provenance(read, experiment.seed());
         return new BufferReport(
                 provenance,
                 plant,
@@ -232,11 +224,9 @@ final class BufferCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> pictures(BufferReport report) {
-        if (isWithoutCharts) {
-            return Map.of();
-        }
-        byte[] png = Drawing.bytes(new BufferChart(report)::png, console.err());
-        return png.length == 0 ? Map.of() : Map.of(BufferChart.FILE, png);
+        return isWithoutCharts
+                ? Map.of()
+                : Drawing.picture(BufferChart.FILE, new BufferChart(report)::png, console.err());
     }
 
     private void print(List<String> lines) {

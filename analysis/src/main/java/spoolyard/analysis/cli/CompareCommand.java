@@ -141,11 +141,9 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> pictures(Comparison comparison) {
-        if (isWithoutCharts) {
-            return Map.of();
-        }
-        byte[] png = Drawing.bytes(new DifferenceChart(comparison)::png, console.err());
-        return png.length == 0 ? Map.of() : Map.of(DifferenceChart.FILE, png);
+        return isWithoutCharts
+                ? Map.of()
+                : Drawing.picture(DifferenceChart.FILE, new DifferenceChart(comparison)::png, console.err());
     }
 
     private Path out() {

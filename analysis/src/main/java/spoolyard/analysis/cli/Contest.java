@@ -96,12 +96,7 @@ record Contest(List<Alternative> plants) {
         Scenario read = argument.read(settings);
         Setting setting =
                 new Setting(read.plant(), new PlantClock(read.info().start()), RunCommand.labourFlags(read.warnings()));
-        Provenance provenance = new Provenance(
-                Version.number(),
-                ScenarioArgument.nameOf(argument.path()),
-                read.info().contentHash(),
-                read.info().sets(),
-                seed);
+        Provenance provenance = ScenarioArgument.provenance(argument.path(), read, seed);
         return new Alternative(argument.name(), provenance, setting);
     }
 

@@ -33,6 +33,20 @@ final class Drawing {
         return drawn(png, err, "").orElse(new byte[0]);
     }
 
+    /**
+     * A single picture as a results folder takes it, or a word about why there is none.
+     *
+     * @param file its name
+     * @param png draws it
+     * @param err where to say so
+     * @return PNG by file name; empty on a Java that cannot draw
+     */
+    static Map<String, byte[]> picture(String file, Supplier<byte[]> png, PrintStream err) {
+        return drawn(png, err, ", or give --no-charts")
+                .map(drawn -> Map.of(file, drawn))
+                .orElse(Map.of());
+    }
+
     private static <T> Optional<T> drawn(Supplier<T> draw, PrintStream err, String orElse) {
         System.setProperty("java.awt.headless", "true");
         try {

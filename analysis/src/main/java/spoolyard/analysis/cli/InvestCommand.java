@@ -22,7 +22,6 @@ import spoolyard.analysis.report.InvestChart;
 import spoolyard.analysis.report.InvestFiles;
 import spoolyard.analysis.report.InvestReport;
 import spoolyard.analysis.report.InvestText;
-import spoolyard.analysis.report.Provenance;
 import spoolyard.analysis.report.ResultsFolder;
 import spoolyard.analysis.report.ResultsRefusedException;
 import spoolyard.core.plant.Plant;
@@ -192,7 +191,7 @@ final class InvestCommand implements Callable<Integer> {
 
     private InvestReport report(Choices choices, List<Scenario> scenarios, MixPrices prices, InvestFinding finding) {
         return new InvestReport(
-                provenance(scenarios.get(0)),
+                scenario.provenance(scenarios.get(0), experiment.seed()),
                 scenarios.get(0).plant(),
                 choices,
                 file.toString(),
@@ -209,10 +208,7 @@ final class InvestCommand implements Callable<Integer> {
     private InvestPlan plan() throws InputException {
         experiment.check(2);
         Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
-        Requirements.require(
-                confidencePct >= 50 && confidencePct < 100,
-                "--confidence = " + confidencePct,
-                "Must be at least 50 and below 100.");
+        Requirements.confidence(confidencePct);
         Requirements.require(
                 within > 0 && within < Double.POSITIVE_INFINITY, "--within = " + within, "Must be above 0.");
         return new InvestPlan(confidencePct / 100, FIRST_LOOK, most, experiment.replications(), within);
@@ -222,15 +218,6 @@ final class InvestCommand implements Callable<Integer> {
         return lineName == null
                 ? IntStream.range(0, plant.lines().size()).boxed().toList()
                 : List.of(plant.lines().indexOf(Requirements.line(plant, lineName)));
-    }
-
-    private Provenance provenance(Scenario base) {
-        return new Provenance(
-                Version.number(),
-                scenario.name(),
-                base.info().contentHash(),
-                base.info().sets(),
-                experiment.seed());
     }
 
     private void failIfNoneMeets(InvestReport report) throws InputException {
@@ -243,11 +230,9 @@ final class InvestCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> pictures(InvestReport report) {
-        if (isWithoutCharts) {
-            return Map.of();
-        }
-        byte[] png = Drawing.bytes(new InvestChart(report)::png, console.err());
-        return png.length == 0 ? Map.of() : Map.of(InvestChart.FILE, png);
+        return isWithoutCharts
+                ? Map.of()
+                : Drawing.picture(InvestChart.FILE, new InvestChart(report)::png, console.err());
     }
 
     private void print(List<String> lines) {

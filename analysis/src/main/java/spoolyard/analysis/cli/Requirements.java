@@ -88,6 +88,16 @@ final class Requirements {
     }
 
     /**
+     * Confidence in an answer.
+     *
+     * @param percent as given
+     * @throws InputException unless at least 50 and below 100
+     */
+    static void confidence(double percent) throws InputException {
+        require(percent >= 50 && percent < 100, "--confidence = " + percent, "Must be at least 50 and below 100.");
+    }
+
+    /**
      * A target by itself.
      *
      * @param given as given

@@ -29,7 +29,6 @@ import spoolyard.analysis.report.SummaryJson;
 import spoolyard.analysis.report.TextReport;
 import spoolyard.core.record.EventLog;
 import spoolyard.scenarios.Scenario;
-import spoolyard.scenarios.ScenarioInfo;
 import spoolyard.scenarios.fault.ScenarioException;
 import spoolyard.scenarios.fault.Warning;
 
@@ -100,7 +99,7 @@ final class RunCommand implements Callable<Integer> {
         Scenario read = scenario.read();
         ResultsFolder folder = ResultsFolder.at(out());
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()), labourFlags(read.warnings()));
-        Provenance provenance = provenance(read.info());
+        Provenance provenance = scenario.provenance(read, experiment.seed());
         try (RunLog events = RunLog.begin(log, setting.clock())) {
             warn(read.warnings().size());
             if (effort.isFixed()) {
@@ -129,10 +128,6 @@ final class RunCommand implements Callable<Integer> {
                 experiment.threads());
         return new SequentialExperiment<>(source, effort, taken -> Measured.width(taken, measure))
                 .run(experiment.progress(console));
-    }
-
-    private Provenance provenance(ScenarioInfo info) {
-        return new Provenance(Version.number(), scenario.name(), info.contentHash(), info.sets(), experiment.seed());
     }
 
     private void write(RunReport report, ResultsFolder folder) throws ResultsRefusedException, IOException {

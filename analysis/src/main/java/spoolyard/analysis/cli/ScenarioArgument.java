@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spoolyard.analysis.report.Provenance;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.ScenarioReader;
 import spoolyard.scenarios.fault.ScenarioException;
@@ -71,6 +72,34 @@ final class ScenarioArgument {
      */
     String name() {
         return nameOf(path);
+    }
+
+    /**
+     * What results of it follow from.
+     *
+     * @param read the scenario as it was read
+     * @param seed master seed
+     * @return version, name, content, values set and seed
+     */
+    Provenance provenance(Scenario read, long seed) {
+        return provenance(path, read, seed);
+    }
+
+    /**
+     * What results of a scenario follow from.
+     *
+     * @param path folder or file
+     * @param read the scenario as it was read
+     * @param seed master seed
+     * @return version, name, content, values set and seed
+     */
+    static Provenance provenance(Path path, Scenario read, long seed) {
+        return new Provenance(
+                Version.number(),
+                nameOf(path),
+                read.info().contentHash(),
+                read.info().sets(),
+                seed);
     }
 
     /**

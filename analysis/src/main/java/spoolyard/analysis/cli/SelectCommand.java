@@ -159,11 +159,7 @@ final class SelectCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> pictures(SelectionReport report) {
-        if (isWithoutCharts) {
-            return Map.of();
-        }
-        byte[] png = Drawing.bytes(() -> RaceChart.png(report), console.err());
-        return png.length == 0 ? Map.of() : Map.of(RaceChart.FILE, png);
+        return isWithoutCharts ? Map.of() : Drawing.picture(RaceChart.FILE, () -> RaceChart.png(report), console.err());
     }
 
     private Path out() {

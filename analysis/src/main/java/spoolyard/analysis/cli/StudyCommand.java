@@ -16,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.report.Measure;
-import spoolyard.analysis.report.Provenance;
 import spoolyard.analysis.report.ResultsFolder;
 import spoolyard.analysis.report.ResultsRefusedException;
 import spoolyard.analysis.report.StudyChart;
@@ -129,8 +128,14 @@ final class StudyCommand implements Callable<Integer> {
         ResultsFolder folder = ResultsFolder.ofStudy(out());
         List<double[][]> values =
                 values(base, design, new PointScenarios(scenario.path(), scenario.settings(), factors), points);
-        StudyReport report =
-                new StudyReport(provenance(base), base.plant().name(), design, factors, points, values, measure);
+        StudyReport report = new StudyReport(
+                scenario.provenance(base, experiment.seed()),
+                base.plant().name(),
+                design,
+                factors,
+                points,
+                values,
+                measure);
         print(new StudyText(report, console.ink()).lines());
         folder.replaceWith(new StudyFiles(report, out().resolve(StudyJournal.FILE), pictures(report)));
         print(List.of("Results in " + out()));
@@ -156,15 +161,6 @@ final class StudyCommand implements Callable<Integer> {
         }
         faults.throwIfAny();
         return base.orElseThrow();
-    }
-
-    private Provenance provenance(Scenario base) {
-        return new Provenance(
-                Version.number(),
-                scenario.name(),
-                base.info().contentHash(),
-                base.info().sets(),
-                experiment.seed());
     }
 
     private Design design(List<Variation> factors) throws InputException {
@@ -253,11 +249,9 @@ final class StudyCommand implements Callable<Integer> {
     }
 
     private Map<String, byte[]> pictures(StudyReport report) {
-        if (isWithoutCharts) {
-            return Map.of();
-        }
-        byte[] png = Drawing.bytes(new StudyChart(report)::png, console.err());
-        return png.length == 0 ? Map.of() : Map.of(StudyChart.FILE, png);
+        return isWithoutCharts
+                ? Map.of()
+                : Drawing.picture(StudyChart.FILE, new StudyChart(report)::png, console.err());
     }
 
     private void print(List<String> lines) {

@@ -121,12 +121,7 @@ final class SwapsCommand implements Callable<Integer> {
                 rank == 1 || rank <= worst.size(),
                 "--rank = " + rank,
                 "Must be at most " + worst.size() + ", the overflows seen.");
-        Provenance provenance = new Provenance(
-                Version.number(),
-                scenario.name(),
-                read.info().contentHash(),
-                read.info().sets(),
-                experiment.seed());
+        Provenance provenance = scenario.provenance(read, experiment.seed());
         Setting setting = new Setting(read.plant(), new PlantClock(read.info().start()), List.of());
         return new SwapReport(
                 provenance,
