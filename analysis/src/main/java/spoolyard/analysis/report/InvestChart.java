@@ -24,6 +24,7 @@ public final class InvestChart {
     private static final double ROOM = 0.05;
     private static final int LONGEST_NAME = 46;
     private static final float THICK = 4f;
+    private static final int BLANKS = 20;
     private static final Map<Verdict, Color> COLOURS =
             Map.of(Verdict.MEETS, Palette.PETROL, Verdict.OPEN, Palette.MUSTARD, Verdict.MISSES, Palette.STONE);
 
@@ -84,10 +85,16 @@ public final class InvestChart {
         styler.setYAxisTicksVisible(false);
         styler.setPlotGridHorizontalLinesVisible(false);
         styler.setPlotGridVerticalLinesVisible(true);
-        styler.setxAxisTickLabelsFormattingFunction(net -> net < low - ROOM * wide ? " " : ChartLook.number(net));
+        styler.setxAxisTickLabelsFormattingFunction(
+                net -> net < low - ROOM * wide ? blank((low - net) / wide) : ChartLook.number(net));
         styler.setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
         styler.setAnnotationTextFontColor(Palette.TEXT);
         return low - (NAMES + ROOM) / 2 * wide;
+    }
+
+    /** No label below the names; of different lengths, for where two labels are the same the library draws fewer ticks. */
+    private static String blank(double share) {
+        return " ".repeat(1 + (int) (share * BLANKS));
     }
 
     private void add(XYChart chart, MixFinding mix, double height, double left, TreeSet<Verdict> inLegend) {
