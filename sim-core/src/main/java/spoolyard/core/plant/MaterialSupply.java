@@ -55,6 +55,16 @@ public record MaterialSupply(
     }
 
     /**
+     * How much of what comes out of the dryer is resin, regrind counted as such.
+     *
+     * @param product what is made
+     * @return share of mass in (0, 1]; less than 1 where colour is blended in
+     */
+    public double resinShare(Product product) {
+        return layout == Layout.BLEND_FIRST ? 1 - product.colour().concentrateShare() : 1;
+    }
+
+    /**
      * Highest rate out of a dryer at which every pellet is dried long enough: what leaves has been in the hopper since the
      * hopper, less the batch that is missing while it is loaded, was filled after it. Source: plug flow, residence =
      * content / rate.

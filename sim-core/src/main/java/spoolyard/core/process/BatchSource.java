@@ -60,12 +60,19 @@ final class BatchSource {
 
     /** What is emptied out of a dryer, the last that was weighed for it, goes back to the store, a blend too. */
     void giveBack(double kg) {
-        if (kg > 0) {
+        if (kg < 0) {
+            resin.ifPresent(stock -> stock.fedFromThroat(naturalKg(-kg)));
+        } else if (kg > 0) {
             double regrindKg = lastRegrindKg(kg);
             resin.ifPresent(stock -> stock.giveBack(kg * (1 - concentrateShare) - regrindKg));
             concentrate.ifPresent(stock -> stock.giveBack(kg * concentrateShare));
             regrind.ifPresent(stock -> stock.giveBack(regrindKg));
         }
+    }
+
+    /** What of a mass in the dryer came from the stores of natural and regrind; nothing where a loader takes it as it is fed. */
+    double naturalKg(double kg) {
+        return how.batchKg() == 0 ? 0 : kg * (1 - concentrateShare);
     }
 
     private double lastRegrindKg(double kg) {

@@ -40,6 +40,7 @@ final class Charge extends Task {
     private final Listener listener;
     private final Dryer dryer;
     private final String material;
+    private final String polymer;
     private final long dryingTicks;
     private final ArrayDeque<Batch> batches = new ArrayDeque<>();
     private final BatchSource source;
@@ -73,6 +74,7 @@ final class Charge extends Task {
         this.listener = owner;
         this.dryer = dryer;
         this.material = how.materialOf(product);
+        this.polymer = product.polymer().code();
         this.dryingTicks = Ticks.ofSeconds(product.polymer().dryingS());
         this.source = new BatchSource(stores, how, product);
         this.last = world.now();
@@ -92,6 +94,10 @@ final class Charge extends Task {
 
     String material() {
         return material;
+    }
+
+    String polymer() {
+        return polymer;
     }
 
     Dryer dryer() {
@@ -129,6 +135,12 @@ final class Charge extends Task {
     /** Whether there is dry material to draw now. */
     boolean isDry() {
         return !batches.isEmpty() && batches.element().dryTick() <= world.now();
+    }
+
+    /** Resin of the store in it or on its way into it, with regrind blended in; below 0 if the throat was drawn empty too. */
+    double storedKg() {
+        advance();
+        return source.naturalKg(contentKg + weighedKg);
     }
 
     /** When the material to be drawn next is dry; empty while it is not loaded. */

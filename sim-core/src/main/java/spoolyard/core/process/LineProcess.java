@@ -77,8 +77,8 @@ final class LineProcess {
     }
 
     /** Spools of the store that are on its strands. */
-    int mountedSpools() {
-        return stores.mounted();
+    LineStores stores() {
+        return stores;
     }
 
     Making making() {

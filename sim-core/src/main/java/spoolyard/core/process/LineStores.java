@@ -91,6 +91,11 @@ final class LineStores {
         return driedKgPerS;
     }
 
+    /** Resin of the store, regrind included, that is in the dryers of the line and not fed yet. */
+    double driedStoreKg(String polymer) {
+        return supply.map(source -> source.storedKg(polymer)).orElse(0.0);
+    }
+
     // ------------------------------------------------------------------ shortage
 
     /** Whether a line whose order lacks something makes another one. */

@@ -3,9 +3,11 @@ package spoolyard.core.process;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Place;
 import spoolyard.core.plant.Product;
+import spoolyard.core.quantity.Ticks;
 
 /** Keeps a line in dry material: the charge it draws from, and the one that is prepared for its next order. */
 final class LineSupply implements Charge.Listener {
@@ -18,6 +20,9 @@ final class LineSupply implements Charge.Listener {
     private Optional<Charge> feeding = Optional.empty();
     private Optional<Charge> ahead = Optional.empty();
     private Optional<Consumer<Dryer>> claim = Optional.empty();
+    private double throatKg;
+    private double throatKgPerS;
+    private long throatTick;
 
     LineSupply(World world, LineProcess line, Floor floor, MaterialSupply how) {
         this.world = world;
@@ -67,6 +72,15 @@ final class LineSupply implements Charge.Listener {
     boolean holds(Product product) {
         return feeding.filter(charge -> charge.material().equals(how.materialOf(product)) && !charge.isEmpty())
                 .isPresent();
+    }
+
+    /** Resin of the store, regrind included, that is in its dryers and not fed yet. */
+    double storedKg(String polymer) {
+        return Stream.concat(feeding.stream(), ahead.stream())
+                        .filter(charge -> charge.polymer().equals(polymer))
+                        .mapToDouble(Charge::storedKg)
+                        .sum()
+                - fromThroatKg(polymer);
     }
 
     private void change(Product product, String material) {
@@ -128,7 +142,26 @@ final class LineSupply implements Charge.Listener {
     }
 
     void draw(double kgPerS) {
+        drawFromThroat(feeding.isPresent() ? 0 : kgPerS);
         feeding.ifPresent(charge -> charge.draw(kgPerS));
+    }
+
+    /** A line that begins hot may shut down before it has taken up any material. */
+    private void drawFromThroat(double kgPerS) {
+        throatKg += throatKgPerS * Ticks.toSeconds(world.now() - throatTick);
+        throatKgPerS = kgPerS;
+        throatTick = world.now();
+    }
+
+    /** Resin that it fed so, booked as of the line's first product; with a loader what is fed comes from the store at once. */
+    private double fromThroatKg(String polymer) {
+        drawFromThroat(throatKgPerS);
+        return line.ledger()
+                .materials
+                .first()
+                .filter(product -> how.batchKg() > 0 && product.polymer().code().equals(polymer))
+                .map(product -> throatKg * how.resinShare(product))
+                .orElse(0.0);
     }
 
     /** When what the line waits for is dry; empty while that is not known. */

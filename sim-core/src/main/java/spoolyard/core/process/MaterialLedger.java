@@ -48,6 +48,11 @@ final class MaterialLedger {
         current.ratedKgPerS = ratedKgPerS;
     }
 
+    /** What was on the line first; empty if nothing was yet. */
+    Optional<Product> first() {
+        return accounts.get(0).product;
+    }
+
     private Account open() {
         Account account = new Account();
         accounts.add(account);

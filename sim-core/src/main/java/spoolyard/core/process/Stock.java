@@ -33,6 +33,7 @@ final class Stock {
     private double received;
     private double used;
     private double onOrder;
+    private double throatKg;
     private int onSpindles;
     private int standing;
     private long ordersPlaced;
@@ -112,6 +113,15 @@ final class Stock {
 
     double used() {
         return used;
+    }
+
+    /** A shut-down or start went on beyond an empty hopper, with what was in the throat: nobody has taken that from here. */
+    void fedFromThroat(double kg) {
+        throatKg += kg;
+    }
+
+    double fedFromThroatKg() {
+        return throatKg;
     }
 
     int onSpindles() {

@@ -64,6 +64,7 @@ class ConservationProperties {
         assertThat(StockAudit.findings(plant, result)).isEmpty();
         assertThat(crew.findings(plant, result)).isEmpty();
         assertThat(SecondAccount.findings(plant, result)).isEmpty();
+        assertThat(StockAudit.dryers(run, result)).isEmpty();
     }
 
     /** Spools at the start, made and from outside are packed, waiting, in work or lost; orders and lines agree on them. */

@@ -60,6 +60,7 @@ class RegrindProperties {
         assertThat(StockAudit.findings(plant, result)).isEmpty();
         assertThat(crew.findings(plant, result)).isEmpty();
         assertThat(SecondAccount.findings(plant, result)).isEmpty();
+        assertThat(StockAudit.dryers(run, result)).isEmpty();
     }
 
     @Property(tries = 100, seed = "20270321")

@@ -55,7 +55,8 @@ final class StockAudit {
     private static void spoolsOnSpindles(PlantRun run, List<String> broken) {
         int onSpindles =
                 run.stores().stocks().stream().mapToInt(Stock::onSpindles).sum();
-        int mounted = run.lines().stream().mapToInt(LineProcess::mountedSpools).sum();
+        int mounted =
+                run.lines().stream().mapToInt(line -> line.stores().mounted()).sum();
         if (onSpindles != mounted) {
             broken.add(onSpindles + " spools of the stores on spindles but " + mounted + " found there");
         }
@@ -82,6 +83,26 @@ final class StockAudit {
         if (broughtKg > scrapKg + SLACK_KG * (1 + scrapKg)) {
             broken.add(broughtKg + " kg of scrap to grind but " + scrapKg + " kg booked");
         }
+    }
+
+    /** What lines with dryers have fed came out of the stores by way of these, at the end of a run. */
+    static List<String> dryers(PlantRun run, RunResult result) {
+        List<String> broken = new ArrayList<>();
+        for (Stock stock : run.stores().stocks()) {
+            if (stock.item().kind() == StockItem.Kind.RESIN) {
+                String polymer = stock.item().name();
+                double fedKg = fed(result, use -> use.polymer().equals(polymer), use -> 1 - use.concentrateShare());
+                double inDryersKg = run.lines().stream()
+                        .mapToDouble(line -> line.stores().driedStoreKg(polymer))
+                        .sum();
+                double offKg =
+                        stock.used() + regrindTaken(result, polymer) + stock.fedFromThroatKg() - fedKg - inDryersKg;
+                if (isOff(offKg, stock.used())) {
+                    broken.add("resin " + polymer + " by way of the dryers is off by " + offKg + " kg");
+                }
+            }
+        }
+        return broken;
     }
 
     private static boolean isOff(double differenceKg, double sizeKg) {
@@ -119,7 +140,7 @@ final class StockAudit {
                 && plant.lines().get(0).supply().orElseThrow().layout() == MaterialSupply.Layout.BLEND_FIRST;
         if (stock.kind().equals("resin") && !isBatchwise) {
             double natural = fed(use -> use.polymer().equals(stock.name()), use -> 1 - use.concentrateShare());
-            compare(label(stock), stock.used() + regrindTaken(stock.name()), natural);
+            compare(label(stock), stock.used() + regrindTaken(result, stock.name()), natural);
         } else if (stock.kind().equals("concentrate") && !isBlended) {
             compare(
                     label(stock),
@@ -130,7 +151,7 @@ final class StockAudit {
         }
     }
 
-    private double regrindTaken(String polymer) {
+    private static double regrindTaken(RunResult result, String polymer) {
         return result.stocks().stream()
                 .filter(stock -> stock.kind().equals("regrind") && stock.name().equals(polymer))
                 .mapToDouble(StockResult::used)
@@ -161,6 +182,10 @@ final class StockAudit {
     }
 
     private double fed(Predicate<MaterialUse> which, ToDoubleFunction<MaterialUse> share) {
+        return fed(result, which, share);
+    }
+
+    private static double fed(RunResult result, Predicate<MaterialUse> which, ToDoubleFunction<MaterialUse> share) {
         return result.lines().stream()
                 .flatMap(line -> line.use().materials().stream())
                 .filter(which)

@@ -115,6 +115,21 @@ class StockAuditTest {
         return new PlantRun(plant, 1, 0, EventLog.SILENT).run();
     }
 
+    @Test
+    void findsResinThatCameFromNoDryer() {
+        PlantRun whole = new PlantRun(plant, 1, 0, EventLog.SILENT);
+        RunResult result = whole.run();
+        assertThat(StockAudit.dryers(whole, result)).isEmpty();
+
+        whole.stores().stocks().get(0).take(1);
+
+        assertThat(StockAudit.dryers(whole, result))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("resin PLA by way of");
+    }
+
     private List<String> findings(RunResult result) {
         return StockAudit.findings(plant, result);
     }
