@@ -138,6 +138,7 @@ final class PlantedPlants {
                 Optional.empty(),
                 true,
                 Place.ORIGIN,
+                Optional.empty(),
                 Optional.empty());
     }
 

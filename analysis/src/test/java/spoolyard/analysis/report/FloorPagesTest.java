@@ -198,7 +198,8 @@ final class FloorPagesTest {
                 line.onLineNow(),
                 line.runningAtStart(),
                 line.place(),
-                line.supply());
+                line.supply(),
+                Optional.empty());
     }
 
     @Test

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.LineResult.GaugeResult;
 import spoolyard.core.record.LineState;
+import spoolyard.core.record.LineUse;
 import spoolyard.core.record.OverflowCause;
 import spoolyard.core.record.ScrapCause;
 
@@ -131,6 +133,8 @@ final class OeeTest {
                 0,
                 0,
                 List.of(),
-                scrapKg);
+                scrapKg,
+                GaugeResult.NONE,
+                LineUse.NONE);
     }
 }

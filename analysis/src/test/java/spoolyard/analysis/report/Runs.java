@@ -3,6 +3,7 @@ package spoolyard.analysis.report;
 import java.util.List;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
 
 /** Results with next to nothing in them. */
@@ -37,6 +38,10 @@ final class Runs {
                 List.of(),
                 List.of(),
                 List.of(),
-                NO_FLOW);
+                NO_FLOW,
+                QualityResult.NONE,
+                List.of(),
+                List.of(),
+                List.of());
     }
 }

@@ -15,7 +15,9 @@ import spoolyard.core.plant.Shift;
 import spoolyard.core.quantity.Ticks;
 import spoolyard.core.record.Activity;
 import spoolyard.core.record.LineResult;
+import spoolyard.core.record.LineResult.GaugeResult;
 import spoolyard.core.record.LineState;
+import spoolyard.core.record.LineUse;
 import spoolyard.core.record.OverflowCause;
 import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
@@ -119,7 +121,9 @@ public final class PlausibleRuns implements Replicator {
                 14 + random.nextDouble(),
                 140 + 20 * random.nextDouble(),
                 List.of(new LineResult.StoppageResult("strand break", 7, 7 * 900.0, 7 * 120.0)),
-                stepWaste(scrapKg));
+                stepWaste(scrapKg),
+                GaugeResult.NONE,
+                LineUse.NONE);
     }
 
     private static Map<ScrapCause, Double> stepWaste(Map<ScrapCause, Double> scrapKg) {

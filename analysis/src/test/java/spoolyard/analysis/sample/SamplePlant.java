@@ -156,6 +156,7 @@ public final class SamplePlant {
                 Optional.empty(),
                 false,
                 Place.ORIGIN,
+                Optional.empty(),
                 Optional.empty());
     }
 

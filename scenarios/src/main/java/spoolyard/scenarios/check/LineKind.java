@@ -70,7 +70,8 @@ final class LineKind {
                 onLineNow(r),
                 r.optional("at_start", Words.oneOf("cold", "running"), "cold").equals("running"),
                 r.optional("place", Amounts.PLACE, Place.ORIGIN),
-                r.optional("material", new MaterialKind(crew).ofLine()));
+                r.optional("material", new MaterialKind(crew).ofLine()),
+                Optional.empty());
         return line.withGauge(r.optional("gauge", new GaugeKind(line, products, studies)));
     }
 

@@ -36,44 +36,7 @@ public record Plant(
     }
 
     /**
-     * A plant whose energy and money nobody asks for, and in which nothing runs out.
-     *
-     * @param name as above
-     * @param horizonTicks as above
-     * @param lines as above
-     * @param crew as above
-     * @param shifts as above
-     * @param changeovers as above
-     * @param finishing as above
-     * @param book as above
-     * @param drying as above
-     */
-    public Plant(
-            String name,
-            long horizonTicks,
-            List<Line> lines,
-            Crew crew,
-            List<Shift> shifts,
-            ChangeoverRules changeovers,
-            Finishing finishing,
-            OrderBook book,
-            DryingRoom drying) {
-        this(
-                name,
-                horizonTicks,
-                lines,
-                crew,
-                shifts,
-                changeovers,
-                finishing,
-                book,
-                drying,
-                Economy.NONE,
-                Materials.NONE);
-    }
-
-    /**
-     * A plant whose material needs no preparation.
+     * A plant whose material needs no preparation and never runs out, and whose energy and money nobody asks for.
      *
      * @param name as above
      * @param horizonTicks as above
@@ -93,7 +56,18 @@ public record Plant(
             ChangeoverRules changeovers,
             Finishing finishing,
             OrderBook book) {
-        this(name, horizonTicks, lines, crew, shifts, changeovers, finishing, book, DryingRoom.NONE);
+        this(
+                name,
+                horizonTicks,
+                lines,
+                crew,
+                shifts,
+                changeovers,
+                finishing,
+                book,
+                DryingRoom.NONE,
+                Economy.NONE,
+                Materials.NONE);
     }
 
     /**

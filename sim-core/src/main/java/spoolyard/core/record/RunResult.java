@@ -54,54 +54,6 @@ public record RunResult(
     }
 
     /**
-     * A run without lab, exposure clock and stocks, of whose activity nothing is told.
-     *
-     * @param masterSeed as above
-     * @param replication as above
-     * @param horizonTicks as above
-     * @param events as above
-     * @param lines as above
-     * @param shifts as above
-     * @param orders as above
-     * @param changeovers as above
-     * @param crew as above
-     * @param finishing as above
-     * @param inbound as above
-     * @param flow as above
-     */
-    public RunResult(
-            long masterSeed,
-            int replication,
-            long horizonTicks,
-            long events,
-            List<LineResult> lines,
-            List<ShiftResult> shifts,
-            List<OrderResult> orders,
-            List<ChangeoverResult> changeovers,
-            List<CrewResult> crew,
-            List<StationResult> finishing,
-            List<InboundResult> inbound,
-            FlowResult flow) {
-        this(
-                masterSeed,
-                replication,
-                horizonTicks,
-                events,
-                lines,
-                shifts,
-                orders,
-                changeovers,
-                crew,
-                finishing,
-                inbound,
-                flow,
-                QualityResult.NONE,
-                List.of(),
-                List.of(),
-                List.of());
-    }
-
-    /**
      * A shift.
      *
      * @param name shift name

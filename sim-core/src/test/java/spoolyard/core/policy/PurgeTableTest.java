@@ -94,6 +94,7 @@ class PurgeTableTest {
                 Optional.empty(),
                 true,
                 Place.ORIGIN,
+                Optional.empty(),
                 Optional.empty());
     }
 

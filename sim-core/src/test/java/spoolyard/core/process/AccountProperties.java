@@ -85,7 +85,9 @@ class AccountProperties {
                         plant.changeovers(),
                         plant.finishing(),
                         plant.book(),
-                        plant.drying())
+                        plant.drying(),
+                        Economy.NONE,
+                        Materials.NONE)
                 .with(seed % 2 == 0 ? GRINDING : Materials.NONE);
     }
 

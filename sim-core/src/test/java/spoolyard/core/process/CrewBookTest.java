@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
+import spoolyard.core.record.QualityResult;
 import spoolyard.core.record.RunResult;
 import spoolyard.core.record.RunResult.CrewResult;
 
@@ -49,7 +50,11 @@ class CrewBookTest {
                 result.crew().stream().map(change).toList(),
                 result.finishing(),
                 result.inbound(),
-                result.flow());
+                result.flow(),
+                QualityResult.NONE,
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static CrewResult with(CrewResult was, double presentS, double paidS, double ratedPaidS) {

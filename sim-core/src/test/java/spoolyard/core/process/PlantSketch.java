@@ -13,6 +13,7 @@ import spoolyard.core.plant.Crew;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.DispatchRule;
 import spoolyard.core.plant.DryingRoom;
+import spoolyard.core.plant.Economy;
 import spoolyard.core.plant.EndOfPeriod;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.FinishingStation;
@@ -200,7 +201,9 @@ final class PlantSketch {
                         changeovers,
                         new Finishing(finishing, cartons, 40, inbound, quality, opening),
                         new OrderBook(orders, rule, Map.of(), acceptedShortfall),
-                        drying)
+                        drying,
+                        Economy.NONE,
+                        Materials.NONE)
                 .with(materials);
     }
 
