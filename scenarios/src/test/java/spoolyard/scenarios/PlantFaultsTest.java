@@ -75,7 +75,6 @@ final class PlantFaultsTest {
                         tuple(folder.at("plant.yaml", "rate: 44 m"), FaultKind.WRONG_UNIT),
                         tuple(folder.at("plant.yaml", "open: [Z]"), FaultKind.UNKNOWN_NAME),
                         tuple(folder.at("plant.yaml", "nmae:"), FaultKind.UNKNOWN_KEY),
-                        tuple(folder.shown("plant.yaml") + ":1", FaultKind.MISSING_VALUE),
                         tuple(folder.at("orders.csv", "A-1,PLA,BLK"), FaultKind.DUPLICATE_NAME),
                         tuple(folder.at("colours.csv", "RED,Red"), FaultKind.OUT_OF_RANGE),
                         tuple(folder.at("changeovers.csv", "L1,PLA"), FaultKind.OUT_OF_RANGE));

@@ -197,10 +197,10 @@ final class VariationTest {
                 .containsExactly(
                         base.shown("a.yaml") + ":3: /lines/L1/stoppages/strand brake = null."
                                 + " There must be such a key to take out.\n"
-                                + "  Mend: write strand break, or delete the key.",
+                                + "  Mend: write strand break, give it a value, or delete the key.",
                         base.shown("a.yaml") + ":4: /shifts/extra/christmas = null."
                                 + " There must be such a key to take out.\n"
-                                + "  Mend: delete the key.");
+                                + "  Mend: give it a value, or delete the key.");
     }
 
     @Test

@@ -44,12 +44,15 @@ public record OrdersAtRisk(
                 .sorted(Comparator.comparingDouble(
                         order -> -late(planned, order).share()))
                 .toList();
+        int replications = planned.outcomes().size();
+        int least = leastAtRisk(replications);
         if (risky.isEmpty()) {
-            return List.of("No order is late in one replication of twenty or more.", "");
+            String any = least == 1 ? "any" : least + " or more";
+            return List.of("No order is late in " + any + " of " + replications + " replications.", "");
         }
         List<String> lines = new ArrayList<>();
-        lines.add(ink.strong("Orders at risk: " + risky.size() + " of " + orders.size()
-                + " late in one replication of twenty or more"));
+        lines.add(ink.strong("Orders at risk: " + risky.size() + " of " + orders.size() + " late in " + least
+                + " or more of " + replications + " replications"));
         lines.add(ink.faint("Share of the replications, with the 95 % interval of Clopper and Pearson 1934"));
         risky.stream().limit(MOST).forEach(order -> lines.add(row(order)));
         if (risky.size() > MOST) {
@@ -57,6 +60,15 @@ public record OrdersAtRisk(
         }
         lines.add("");
         return lines;
+    }
+
+    /** The fewest replications that are a share at risk. */
+    private static int leastAtRisk(int replications) {
+        int least = 1;
+        while (least / (double) replications < AT_RISK) {
+            least++;
+        }
+        return least;
     }
 
     private String row(int order) {

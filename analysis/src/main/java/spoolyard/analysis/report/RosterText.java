@@ -25,7 +25,7 @@ public final class RosterText {
     private static final int NUMBER = 11;
     private static final int WIDEST_NAME = 16;
     private static final int MOST_CREWS = 12;
-    private static final Pattern RULE = Pattern.compile("Art\\. \\d+|FLSA");
+    private static final Pattern RULE = Pattern.compile("Art\\. \\d+(\\([a-z]\\))?|FLSA");
 
     private final Ink ink;
 

@@ -61,7 +61,9 @@ final class SequenceCommandTest {
     void simulatesThePlanAndWritesAScenarioThatRunsIt() throws IOException {
         Called called = sequence("--replications=2", "--out", folder.toString());
 
-        assertThat(called.out()).contains("Simulated, 2 replications on the same random numbers", "Orders at risk");
+        assertThat(called.out())
+                .contains("Simulated, 2 replications on the same random numbers", "Orders at risk")
+                .containsPattern("Orders at risk: \\d+ of 120 late in 1 or more of 2 replications");
         assertThat(called.out()).contains("light to dark", "interval of Clopper and Pearson 1934");
         assertThat(Files.readAllLines(folder.resolve("plan.csv"))).hasSize(121);
         assertThat(Files.readAllLines(folder.resolve("orders_at_risk.csv")))

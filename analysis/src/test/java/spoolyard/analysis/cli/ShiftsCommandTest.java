@@ -30,7 +30,7 @@ final class ShiftsCommandTest {
         }
         assertThat(called.out())
                 .containsPattern("(?m)^3x8-7-days-5-crews +5 +33\\.6 +168 +6 +16  FLSA$")
-                .containsPattern("(?m)^2x12-2-2-3 +4 +42 +168 +3 +12  Art\\. 8, FLSA$")
+                .containsPattern("(?m)^2x12-2-2-3 +4 +42 +168 +3 +12  Art\\. 8\\(b\\), FLSA$")
                 .containsPattern("(?m)^day-shift +1 +40 +40 +5 +16  –$");
     }
 
@@ -42,7 +42,7 @@ final class ShiftsCommandTest {
         assertThat(called.out())
                 .containsPattern("(?m)^A  D  D  D  D  \\.  \\.  \\.  \\.  N  N  N  N  \\.  \\.  \\.  \\. +42 h$")
                 .contains("D 06:00 to 18:00; N 18:00 to 06:00")
-                .contains("Look at: labour law, night work over 8 h")
+                .contains("Look at: labour law, nights over 8 h")
                 .contains(ShiftSystem.FOUR_ON_FOUR_OFF.text());
     }
 

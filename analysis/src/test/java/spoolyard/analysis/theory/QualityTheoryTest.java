@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spoolyard.core.plant.InspectionLevel;
 import spoolyard.core.plant.SamplingPlan;
 import spoolyard.core.policy.NormalInspection;
 
@@ -56,19 +55,58 @@ final class QualityTheoryTest {
     }
 
     /**
-     * The producer's risk of normal inspection at the AQL is "in the range of 1 to 13 %" for plans with Ac >= 1, about 5 % for
-     * small samples; that is common knowledge of the trade, from memory, no source.
+     * The producer's risk of normal inspection at the AQL is "in the range of 1 to 13 %"; that is common knowledge of the
+     * trade, from memory, no source. Every letter and limit whose plan is its own.
      */
     @Test
     void lotsAtTheLimitAreAcceptedNineTimesInTen() {
-        for (char letter : "FGHJKL".toCharArray()) {
-            for (double aql : new double[] {1.5, 2.5, 4.0}) {
-                SamplingPlan plan = NormalInspection.plan(letter, aql);
-                double accepted = new AcceptanceCurve(plan.sampleSize(), plan.acceptance()).binomial(aql / 100);
-                assertThat(accepted).as("%s at %s", letter, aql).isBetween(0.87, 0.995);
+        int[] samples = {2, 3, 5, 8, 13, 20, 32, 50, 80, 125, 200, 315, 500, 800, 1250, 2000};
+        int plans = 0;
+        for (int row = 0; row < samples.length; row++) {
+            for (double aql : NormalInspection.limitsPercent()) {
+                SamplingPlan plan = NormalInspection.plan("ABCDEFGHJKLMNPQR".charAt(row), aql);
+                if (plan.sampleSize() == samples[row]) {
+                    double accepted = new AcceptanceCurve(plan.sampleSize(), plan.acceptance()).binomial(aql / 100);
+                    assertThat(accepted).as("n = %d at %s", samples[row], aql).isBetween(0.87, 0.995);
+                    plans++;
+                }
             }
         }
-        assertThat(NormalInspection.letter(InspectionLevel.II, 200)).isEqualTo('G');
+        assertThat(plans).isEqualTo(99);
+    }
+
+    /**
+     * Mean number of defective in a sample at which it is accepted with 95 and 10 %, Poisson: J. M. Cameron, "Tables for
+     * constructing and for computing the operating characteristics of single-sampling plans", Industrial Quality Control 9,
+     * 1952, from memory (half a quantile of chi-square with 2 Ac + 2 degrees of freedom). The binomial law of a sample of a
+     * million is Poisson to 1e-5; the third decimal of the mean is worth 2e-4 of chance.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.0513, 2.303",
+        "1, 0.355, 3.890",
+        "2, 0.818, 5.322",
+        "3, 1.366, 6.681",
+        "5, 2.613, 9.275",
+        "7, 3.981, 11.771",
+        "10, 6.169, 15.407",
+        "14, 9.246, 20.128",
+        "21, 14.894, 28.184"
+    })
+    void givesTheMeansOfPoissonForEveryAcceptanceNumber(int acceptance, double at95, double at10) {
+        AcceptanceCurve curve = new AcceptanceCurve(1_000_000, acceptance);
+
+        assertThat(curve.binomial(at95 / 1e6)).isCloseTo(0.95, within(2.1e-4));
+        assertThat(curve.binomial(at10 / 1e6)).isCloseTo(0.10, within(2.1e-4));
+    }
+
+    /** Poisson, mean 0.5 and Ac 1: 1.5 exp(-0.5) = 0.909796; the binomial law of n = 2000 and 0.025 % is within 1e-4 of it. */
+    @Test
+    void aSmallLimitIsPoisson() {
+        SamplingPlan plan = NormalInspection.plan('R', 0.025);
+
+        assertThat(new AcceptanceCurve(plan.sampleSize(), plan.acceptance()).binomial(0.00025))
+                .isCloseTo(0.909796, within(1e-4));
     }
 
     /** One at a time it is M/M/1. */

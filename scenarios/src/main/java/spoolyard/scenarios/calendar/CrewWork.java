@@ -31,6 +31,14 @@ public record CrewWork(String name, boolean isCrew, Origin origin, int weeks, Li
     }
 
     /**
+     * A shift that somebody works on some date.
+     *
+     * @param shift the shift
+     * @param isExtra true: besides the pattern
+     */
+    record Attendance(ShiftTemplate shift, boolean isExtra) {}
+
+    /**
      * A shift as one person works it, with the hand-over before it.
      *
      * @param label shift and date
@@ -38,9 +46,12 @@ public record CrewWork(String name, boolean isCrew, Origin origin, int weeks, Li
      * @param start begin
      * @param end end
      * @param atWork time at work, meal breaks left out
+     * @param isExtra true: besides the pattern, for example overtime; false: of the pattern
      */
-    public record Stint(String label, int week, ZonedDateTime start, ZonedDateTime end, Duration atWork) {
-        static Stint of(ShiftTemplate shift, LocalDate date, int week, PlantClock clock) {
+    public record Stint(
+            String label, int week, ZonedDateTime start, ZonedDateTime end, Duration atWork, boolean isExtra) {
+        static Stint of(Attendance attendance, LocalDate date, int week, PlantClock clock) {
+            ShiftTemplate shift = attendance.shift();
             ZonedDateTime begin = clock.at(date.atTime(shift.start()));
             ZonedDateTime end = shift.end().after(date, shift.start(), begin);
             Staffing staffing = shift.staffing();
@@ -51,7 +62,7 @@ public record CrewWork(String name, boolean isCrew, Origin origin, int weeks, Li
                     .filter(ticks -> ticks >= MEAL_TICKS)
                     .sum();
             Duration atWork = Duration.between(start, end).minus(duration(mealTicks));
-            return new Stint(shift.name() + " of " + date, week, start, end, atWork);
+            return new Stint(shift.name() + " of " + date, week, start, end, atWork, attendance.isExtra());
         }
 
         private static Duration duration(long ticks) {

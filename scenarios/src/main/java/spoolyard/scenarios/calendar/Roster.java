@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import spoolyard.scenarios.calendar.CrewWork.Attendance;
 import spoolyard.scenarios.fault.Origin;
 
 /**
@@ -74,7 +75,7 @@ public final class Roster {
                         rota.shiftOn(date, plan.cycle()).stream().flatMap(shift -> onDate(shift, date)),
                         extras(date)
                                 .filter(extra -> extra.workedBy().equals(Optional.of(rota.crew())))
-                                .map(ShiftPlan.Extra::template)));
+                                .map(Roster::ofExtra)));
     }
 
     private CrewWork ofShift(ShiftTemplate shift) {
@@ -86,24 +87,29 @@ public final class Roster {
                         onDate(shift.name(), date),
                         extras(date)
                                 .filter(extra -> extra.workedBy().isEmpty())
-                                .map(ShiftPlan.Extra::template)
-                                .filter(template -> template.name().equals(shift.name()))));
+                                .filter(extra -> extra.template().name().equals(shift.name()))
+                                .map(Roster::ofExtra)));
+    }
+
+    private static Attendance ofExtra(ShiftPlan.Extra extra) {
+        return new Attendance(extra.template(), true);
     }
 
     private Stream<ShiftPlan.Extra> extras(LocalDate date) {
         return plan.extras().stream().filter(extra -> extra.dates().contains(date));
     }
 
-    private Stream<ShiftTemplate> onDate(String shift, LocalDate date) {
+    private Stream<Attendance> onDate(String shift, LocalDate date) {
         return plan.pattern().stream()
                 .filter(each -> each.template().name().equals(shift))
                 .filter(each -> plan.fallsOn(each, date))
-                .flatMap(each -> plan.onDate(each.template(), date).stream());
+                .flatMap(each -> plan.onDate(each.template(), date).stream())
+                .map(template -> new Attendance(template, false));
     }
 
     /** Finds the shifts that somebody works on a date. */
     private interface OnDate {
-        Stream<ShiftTemplate> shifts(LocalDate date);
+        Stream<Attendance> shifts(LocalDate date);
     }
 
     private CrewWork work(String name, boolean isCrew, Origin origin, OnDate onDate) {

@@ -6,16 +6,21 @@ import java.util.TreeSet;
 import spoolyard.core.plant.Finishing.Inbound;
 import spoolyard.core.plant.FinishingStation;
 import spoolyard.core.plant.Line;
+import spoolyard.core.plant.OpeningSpools;
 import spoolyard.core.plant.Order;
 import spoolyard.core.plant.Plant;
 import spoolyard.core.plant.Shift;
 import spoolyard.core.plant.Window;
 import spoolyard.core.quantity.Ticks;
 
-/** Works out the rows of the finishing stations: a flow of spools in, a flow out while the station works. */
+/**
+ * Works out the rows of the finishing stations: a flow of spools in, a flow out while the station works. What stands in
+ * the racks of a station, or of one before it, at the start waits for it from then on.
+ */
 final class StationLoads {
     private final Plant plant;
     private final List<LineCapacity> lines;
+    private final List<OpeningSpools> opening = new ArrayList<>();
     private double roomSpools;
 
     private StationLoads(Plant plant, List<LineCapacity> lines) {
@@ -30,8 +35,11 @@ final class StationLoads {
 
     private StationCapacity row(FinishingStation station) {
         roomSpools += station.waitingPlaces();
-        double perPlaceH = new SpoolMix(plant).spoolsPerH(station);
-        Flow flow = new Flow();
+        plant.finishing().opening().stream()
+                .filter(some -> some.station().equals(station.name()))
+                .forEach(opening::add);
+        double perPlaceH = new SpoolMix(plant, opening).spoolsPerH(station);
+        Flow flow = new Flow(opening.stream().mapToInt(OpeningSpools::spools).sum());
         List<Long> instants = instants(station);
         for (int i = 1; i < instants.size(); i++) {
             long from = instants.get(i - 1);
@@ -101,8 +109,8 @@ final class StationLoads {
         return Math.min(station.servers(), heads);
     }
 
-    /** The order book's mix of spool sizes. */
-    private record SpoolMix(Plant plant) {
+    /** The mix of spool sizes of the order book, of what comes from outside and of what stands there for no order. */
+    private record SpoolMix(Plant plant, List<OpeningSpools> opening) {
         double spoolsPerH(FinishingStation station) {
             double spools = 0;
             double seconds = 0;
@@ -116,6 +124,11 @@ final class StationLoads {
                         / inbound.intervalS().mean();
                 spools += arriving;
                 seconds += arriving * secondsPerSpool(station, inbound.spoolKg());
+            }
+            for (OpeningSpools some : opening) {
+                int forNoOrder = some.order().isEmpty() ? some.spools() : 0;
+                spools += forNoOrder;
+                seconds += forNoOrder * secondsPerSpool(station, some.spoolKg());
             }
             return seconds > 0 ? 3600 * spools / seconds : Double.POSITIVE_INFINITY;
         }
@@ -137,6 +150,12 @@ final class StationLoads {
         private double longestClosedH;
         private double capacity;
         private double demand;
+
+        Flow(double opening) {
+            waiting = opening;
+            peak = opening;
+            demand = opening;
+        }
 
         void step(double hours, double inPerH, double outPerH) {
             demand += inPerH * hours;

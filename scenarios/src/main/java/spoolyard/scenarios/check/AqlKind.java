@@ -1,5 +1,6 @@
 package spoolyard.scenarios.check;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 import spoolyard.core.policy.NormalInspection;
@@ -25,17 +26,24 @@ final class AqlKind implements Kind<Double> {
         return LIMITS.stream()
                 .filter(limit -> Math.abs(limit - percent) < 1e-9)
                 .findFirst()
-                .orElseGet(() -> unknown(node, reading));
+                .orElseGet(() -> unknown(node, reading, percent));
     }
 
-    private Double unknown(Node node, Reading reading) {
-        String all = LIMITS.stream().map(limit -> limit + " %").collect(Collectors.joining(", "));
+    private Double unknown(Node node, Reading reading, double percent) {
+        String all = LIMITS.stream().map(AqlKind::written).collect(Collectors.joining(", "));
         reading.fault(
                 FaultKind.OUT_OF_RANGE,
                 node,
-                "Must be a limit of the table of normal inspection: " + all + ".",
-                "choose one of these");
+                "Must be a limit of the table of normal inspection up to 10 %, in %: " + all + ".",
+                percent > LIMITS.get(LIMITS.size() - 1)
+                        ? "choose one of these; above 10 the table counts nonconformities in 100 spools,"
+                                + " and here a spool is defective or not"
+                        : "choose one of these");
         return standIn();
+    }
+
+    private static String written(double percent) {
+        return BigDecimal.valueOf(percent).stripTrailingZeros().toPlainString();
     }
 
     @Override

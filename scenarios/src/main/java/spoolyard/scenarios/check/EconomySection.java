@@ -36,10 +36,12 @@ final class EconomySection {
     private record Energy(EnergyUse use, OptionalDouble perKwh) {}
 
     Economy economy(MappingReader r) {
+        int before = r.reading().faults().count();
         Optional<Energy> energy = r.optional("energy", new MappingKind<>("energy", this::energy));
         OptionalDouble perKwh = energy.map(Energy::perKwh).orElse(OptionalDouble.empty());
+        boolean isEnergyRead = r.reading().faults().count() == before;
         Optional<Prices> prices = r.optional("costs", new MappingKind<>("costs", c -> prices(c, perKwh.orElse(0))));
-        if (prices.isPresent() && energy.isPresent() && perKwh.isEmpty()) {
+        if (prices.isPresent() && energy.isPresent() && isEnergyRead && perKwh.isEmpty()) {
             r.raw("energy").ifPresent(node -> r.reading()
                     .missing(
                             node.origin().child("price_per_kwh"),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import spoolyard.core.plant.HeatUp;
 import spoolyard.core.plant.HeatZone;
 import spoolyard.core.plant.Polymer;
+import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.MappingKind;
@@ -91,7 +92,8 @@ final class HeatUpKind implements Kind<HeatUp> {
             r.raw("heating_rate").ifPresent(node -> r.reading()
                     .fault(FaultKind.CONTRADICTION, node, allowed, mend + "; a merge patch takes one out with null"));
         } else {
-            r.reading().missing(r.origin().child("heat_capacity"), allowed, mend);
+            Fault fault = r.reading().missing(r.origin().child("heat_capacity"), allowed, mend);
+            r.followsFrom(fault, "heat_capacity", "heating_rate");
         }
     }
 

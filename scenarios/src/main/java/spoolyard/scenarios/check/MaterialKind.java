@@ -32,9 +32,11 @@ final class MaterialKind {
 
     private MaterialSupply supply(MappingReader r) {
         MaterialSupply.Layout layout = r.required("layout", Words.oneOf(MaterialSupply.Layout.class));
+        int before = r.reading().faults().count();
         double hopperKg = r.required("hopper", HOPPER);
         double batchKg = r.optional("batch", BATCH, 0.0);
-        if (batchKg > hopperKg) {
+        boolean areRead = r.reading().faults().count() == before;
+        if (areRead && batchKg > hopperKg) {
             r.raw("batch").ifPresent(node -> r.reading()
                     .fault(
                             FaultKind.CONTRADICTION,

@@ -67,7 +67,10 @@ public final class PlantReader {
         r.required("spoolyard", Words.oneOf("1"));
         String name = r.required("name", Words.text());
         String description = r.optional("description", Words.text(), "");
+        int beforeClock = reading.faults().count();
         PlantClock clock = r.required("time", TimeSection.KIND);
+        Optional<PlantClock> soundClock =
+                Optional.of(clock).filter(c -> reading.faults().count() == beforeClock);
         Tables tables = r.optional("files", Tables.kind(files), Tables.NONE);
         Map<String, Polymer> polymers = r.optional("polymers", PolymerKind.ALL, Map.of());
         Products products = ColourFile.read(tables.colours(), polymers, reading);
@@ -79,7 +82,7 @@ public final class PlantReader {
         ChangeoverSection section = new ChangeoverSection(names, products, log);
         ChangeoverSection.Read changeovers = r.optional("changeover", section.kind(), section.none());
         List<DatedShift> dated = shifts.orElse(List.of());
-        OrderFile orders = new OrderFile(lines, products, clock, reading);
+        OrderFile orders = new OrderFile(lines, products, soundClock, reading);
         int before = reading.faults().count();
         OrderBook book = book(r, tables.orders(), orders);
         boolean areWhole = tables.orders().isWhole() && reading.faults().count() == before;

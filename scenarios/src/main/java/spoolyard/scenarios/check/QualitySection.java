@@ -46,9 +46,9 @@ final class QualitySection {
 
     private static Map<String, InspectionLevel> levels() {
         Map<String, InspectionLevel> levels = new LinkedHashMap<>();
-        levels.put("ii", InspectionLevel.II);
-        levels.put("s-3", InspectionLevel.S3);
-        levels.put("s-4", InspectionLevel.S4);
+        for (InspectionLevel level : InspectionLevel.values()) {
+            levels.put(level.label(), level);
+        }
         return levels;
     }
 

@@ -3,6 +3,8 @@ package spoolyard.scenarios.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Nearest;
 import spoolyard.scenarios.field.Kind;
@@ -37,6 +39,7 @@ record RatesKind<T>(String what, List<String> names, boolean isForAll, Kind<T> v
         if (isForAll) {
             names.stream()
                     .filter(name -> !mapping.entries().containsKey(name))
+                    .filter(name -> !isMisspelt(name, mapping))
                     .forEach(name -> reading.missing(
                             mapping.origin().child(name),
                             "Must be given for every " + what + " of this plant.",
@@ -45,17 +48,25 @@ record RatesKind<T>(String what, List<String> names, boolean isForAll, Kind<T> v
         return values;
     }
 
+    private boolean isMisspelt(String name, Node.Mapping mapping) {
+        return mapping.entries().keySet().stream()
+                .filter(given -> !names.contains(given))
+                .anyMatch(given -> Nearest.to(given, names).equals(Optional.of(name)));
+    }
+
     private void requireKnown(String name, Node given, Reading reading) {
         if (!names.contains(name)) {
             String list = names.isEmpty() ? "(there is none)" : String.join(", ", names);
             String mend = Nearest.to(name, names)
                     .map(near -> "rename " + name + " to " + near + ", or delete it")
                     .orElse("delete " + name + ", or add the " + what);
-            reading.fault(
-                    FaultKind.UNKNOWN_NAME,
-                    given,
-                    "The name must be a " + what + " of this plant: " + list + ".",
-                    mend);
+            String allowed = "The name must be a " + what + " of this plant: " + list + ".";
+            Fault fault = new Fault(FaultKind.UNKNOWN_NAME, given.origin(), given.shown(), allowed, mend);
+            if (names.isEmpty()) {
+                reading.faults().addOnce("no " + what, fault);
+            } else {
+                reading.faults().add(fault);
+            }
         }
     }
 

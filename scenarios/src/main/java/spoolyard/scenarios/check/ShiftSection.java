@@ -12,11 +12,14 @@ import spoolyard.scenarios.calendar.Cycle;
 import spoolyard.scenarios.calendar.PlantClock;
 import spoolyard.scenarios.calendar.ShiftPlan;
 import spoolyard.scenarios.calendar.ShiftTemplate;
+import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Faults;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.ListKind;
 import spoolyard.scenarios.field.MappingKind;
 import spoolyard.scenarios.field.MappingReader;
 import spoolyard.scenarios.field.NamedKind;
+import spoolyard.scenarios.field.Reading;
 import spoolyard.scenarios.field.Span;
 import spoolyard.scenarios.field.Times;
 import spoolyard.scenarios.field.Words;
@@ -46,10 +49,10 @@ final class ShiftSection {
     private ShiftPlan plan(MappingReader r) {
         r.optional("every_shift", new AnyMappingKind());
         boolean isMade = new SystemKeys(r).areSound();
-        int cycleDays = r.optional("cycle", Span.days(366), 7);
-        LocalDate monday = clock.firstDate().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        Cycle cycle = new Cycle(cycleDays, r.optional("cycle_start", Times.date(), monday));
-        DayRuleKind days = new DayRuleKind(cycleDays);
+        int before = r.reading().faults().count();
+        Cycle cycle = cycle(r);
+        boolean isCycleRead = r.reading().faults().count() == before;
+        DayRuleKind days = new DayRuleKind(isCycleRead ? cycle.days() : 7);
         Kind<Map<String, ShiftPlan.PatternShift>> all =
                 new NamedKind<>(name -> new MappingKind<>("shift", s -> patternShift(name, s, days)));
         Map<String, ShiftPlan.PatternShift> shifts =
@@ -60,7 +63,15 @@ final class ShiftSection {
                 new HashSet<>(r.optional("holidays", ListKind.of(Times.date()), List.of())),
                 extras(r),
                 changes(r),
-                new RotaKind(names.shifts(), cycle, List.copyOf(shifts.values())).all(r));
+                isCycleRead || r.raw("crews").isEmpty()
+                        ? new RotaKind(names.shifts(), cycle, List.copyOf(shifts.values())).all(r)
+                        : List.of());
+    }
+
+    private Cycle cycle(MappingReader r) {
+        int days = r.optional("cycle", Span.days(366), 7);
+        LocalDate monday = clock.firstDate().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        return new Cycle(days, r.optional("cycle_start", Times.date(), monday));
     }
 
     private ShiftPlan.PatternShift patternShift(String name, MappingReader r, DayRuleKind days) {
@@ -98,14 +109,32 @@ final class ShiftSection {
         return r.required("shift", Words.name("shift", names.shifts()));
     }
 
-    /** The shift of the pattern with the remaining keys merged over it; end and length take each other's place. */
+    /**
+     * The shift of the pattern with the remaining keys merged over it; end and length take each other's place. What is
+     * missing in a shift of the pattern that is faulty itself is told there.
+     */
     private ShiftTemplate over(String shift, MappingReader r) {
         Node.Mapping own = r.rest();
+        MappingKind<ShiftTemplate> kind = new MappingKind<>("shift_on_date", s -> template.read(shift, s));
+        if (r.raw("shift").isEmpty()) {
+            return kind.standIn();
+        }
         Stream<String> replaced = own.entries().containsKey("end")
                 ? Stream.of("days", "length")
                 : own.entries().containsKey("length") ? Stream.of("days", "end") : Stream.of("days");
         Node without = Trees.without(Trees.at(pattern, shift), replaced.toList());
-        return new MappingKind<>("shift_on_date", s -> template.read(shift, s))
-                .read(MergePatch.apply(without, own), r.reading());
+        Faults faults = new Faults();
+        ShiftTemplate read = kind.read(
+                MergePatch.apply(without, own), new Reading(faults, r.reading().keys()));
+        boolean isPatternFaulty = isFaulty(shift, r.reading().faults());
+        faults.all().stream()
+                .filter(fault -> fault.kind() != FaultKind.MISSING_VALUE || !isPatternFaulty)
+                .forEach(r.reading().faults()::add);
+        return read;
+    }
+
+    private boolean isFaulty(String shift, Faults faults) {
+        String within = Trees.at(pattern, shift).origin().field() + "/";
+        return faults.all().stream().anyMatch(fault -> fault.field().startsWith(within));
     }
 }

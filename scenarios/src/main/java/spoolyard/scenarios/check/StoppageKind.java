@@ -44,12 +44,14 @@ final class StoppageKind {
                 .equals("run to waste");
         boolean atFullSpool = r.optional("begins", Words.oneOf("at once", "at full spool"), "at once")
                 .equals("at full spool");
+        int before = r.reading().faults().count();
         Stoppage.Clock clock = clock(r);
+        boolean isClockRead = r.reading().faults().count() == before;
         return new Stoppage(
                 name,
                 isPerStrand ? Stoppage.Scope.STRAND : Stoppage.Scope.STATION,
                 clock,
-                r.required("every", interval(clock)),
+                interval(r, clock, isClockRead),
                 r.required("takes", Amounts.WORK),
                 r.required("crew", crew),
                 runsToWaste ? Stoppage.Effect.RUNS_TO_WASTE : Stoppage.Effect.STOPS,
@@ -60,12 +62,14 @@ final class StoppageKind {
     }
 
     private Stoppage stationStoppage(String name, MappingReader r) {
+        int before = r.reading().faults().count();
         Stoppage.Clock clock = clock(r);
+        boolean isClockRead = r.reading().faults().count() == before;
         return new Stoppage(
                 name,
                 Stoppage.Scope.STATION,
                 clock,
-                r.required("every", interval(clock)),
+                interval(r, clock, isClockRead),
                 r.required("takes", Amounts.WORK),
                 r.required("crew", crew),
                 Stoppage.Effect.STOPS,
@@ -79,7 +83,9 @@ final class StoppageKind {
         return r.optional("clock", Words.oneOf(Stoppage.Clock.class), Stoppage.Clock.RUNNING_TIME);
     }
 
-    private static Kind<Law> interval(Stoppage.Clock clock) {
-        return clock == Stoppage.Clock.MASS ? Amounts.MASS_INTERVAL : Amounts.INTERVAL;
+    /** What stands between two of its kind, by the clock; of any sort if nobody can tell which clock is meant. */
+    private static Law interval(MappingReader r, Stoppage.Clock clock, boolean isClockRead) {
+        Kind<Law> kind = clock == Stoppage.Clock.MASS ? Amounts.MASS_INTERVAL : Amounts.INTERVAL;
+        return isClockRead || r.raw("every").isEmpty() ? r.required("every", kind) : kind.standIn();
     }
 }

@@ -11,6 +11,7 @@ import spoolyard.scenarios.calendar.ShiftTemplate;
 import spoolyard.scenarios.calendar.Staffing;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
+import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.field.Kind;
 import spoolyard.scenarios.field.ListKind;
 import spoolyard.scenarios.field.MappingKind;
@@ -48,18 +49,22 @@ final class TemplateKind {
         return new ShiftTemplate(name, r.origin(), start, end, staffing);
     }
 
+    private static void requireOne(MappingReader r, boolean areBothGiven) {
+        String allowed = "Must have either end or length.";
+        String mend = "give end: 14:00, or length: 8 h; a merge patch takes one out with null";
+        Origin origin = r.origin().child("end");
+        if (areBothGiven) {
+            r.reading().faults().add(new Fault(FaultKind.CONTRADICTION, origin, "end and length", allowed, mend));
+        } else {
+            r.followsFrom(r.reading().missing(origin, allowed, mend), "end", "length");
+        }
+    }
+
     private static ShiftEnd end(MappingReader r) {
         Optional<LocalTime> atClock = r.optional("end", Times.timeOfDay());
         Optional<Double> lengthS = r.optional("length", LENGTH);
         if (atClock.isPresent() == lengthS.isPresent()) {
-            r.reading()
-                    .faults()
-                    .add(new Fault(
-                            FaultKind.CONTRADICTION,
-                            r.origin().child("end"),
-                            atClock.isPresent() ? "end and length" : "(not given)",
-                            "Must have either end or length.",
-                            "give end: 14:00, or length: 8 h; a merge patch takes one out with null"));
+            requireOne(r, atClock.isPresent());
         }
         return atClock.<ShiftEnd>map(ShiftEnd.AtClock::new)
                 .orElse(new ShiftEnd.AfterLength(Duration.ofNanos(Math.round(lengthS.orElse(3600.0) * 1e9))));

@@ -46,6 +46,9 @@ final class WashoutKind implements Kind<Washout> {
         Optional<Washout> pipe = r.optional("laminar_pipe", INDEX).map(LaminarPipe::new);
         List<Washout> named =
                 Stream.of(plug, tanks, pipe).flatMap(Optional::stream).toList();
+        if (named.isEmpty() && r.hasMore()) {
+            return standIn();
+        }
         if (named.size() != 1) {
             r.reading()
                     .fault(

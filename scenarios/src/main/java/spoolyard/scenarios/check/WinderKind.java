@@ -42,8 +42,13 @@ record WinderKind(CrewNeedKind crew) implements Kind<WinderKind.WinderWithReserv
     }
 
     private Winder winder(MappingReader r) {
+        int before = r.reading().faults().count();
         boolean isManual =
                 r.required("type", Words.oneOf("manual", "two-position")).equals("manual");
+        if (r.reading().faults().count() > before) {
+            r.rest();
+            return kind().standIn().winder();
+        }
         return isManual
                 ? new Winder.Manual(
                         r.required("max_speed", SPEED),

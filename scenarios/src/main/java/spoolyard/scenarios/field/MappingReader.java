@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Nearest;
 import spoolyard.scenarios.fault.Origin;
@@ -20,6 +21,7 @@ public final class MappingReader {
     private final Reading reading;
     private final boolean isMuted;
     private final Set<String> known = new LinkedHashSet<>();
+    private final Map<String, Fault> missing = new LinkedHashMap<>();
 
     MappingReader(Node.Mapping mapping, String type, Reading reading, boolean isMuted) {
         this.mapping = mapping;
@@ -72,7 +74,8 @@ public final class MappingReader {
             return kind.read(node.get(), reading);
         }
         if (!isMuted) {
-            reading.missing(origin().child(key), "Must be given.", "add " + key + ", or correct a misspelt key");
+            String mend = "add " + key + ", or correct a misspelt key";
+            followsFrom(reading.missing(origin().child(key), "Must be given.", mend), key);
         }
         return kind.standIn();
     }
@@ -114,7 +117,28 @@ public final class MappingReader {
         return new Node.Mapping(mapping.origin(), left);
     }
 
-    /** Reports the keys that nobody asked for. */
+    /**
+     * Says that a fault is there because keys are not; if one of them turns out to be misspelt, that alone is told.
+     *
+     * @param fault a fault that was added
+     * @param keys the keys
+     */
+    public void followsFrom(Fault fault, String... keys) {
+        for (String key : keys) {
+            missing.put(key, fault);
+        }
+    }
+
+    /**
+     * Whether there are keys that were not asked for so far.
+     *
+     * @return true if there is any
+     */
+    public boolean hasMore() {
+        return !known.containsAll(mapping.entries().keySet());
+    }
+
+    /** Reports the keys that nobody asked for; one that is a misspelt missing key in place of that. */
     void end() {
         Map<String, Node> left = new LinkedHashMap<>(mapping.entries());
         left.keySet().removeAll(known);
@@ -123,8 +147,9 @@ public final class MappingReader {
 
     private void unknown(String key, Node value) {
         String list = String.join(", ", known);
-        String mend = Nearest.to(key, known)
-                .map(near -> "rename it to " + near + ", or delete it")
+        Optional<String> nearest = Nearest.to(key, missing.keySet()).or(() -> Nearest.to(key, known));
+        nearest.map(missing::remove).ifPresent(reading.faults()::takeBack);
+        String mend = nearest.map(near -> "rename it to " + near + ", or delete it")
                 .orElse("delete it, or write it as one of these");
         reading.fault(FaultKind.UNKNOWN_KEY, value, "The key is unknown. Known here: " + list + ".", mend);
     }

@@ -40,8 +40,11 @@ public record Reading(Faults faults, KeyLedger keys) {
      * @param origin where it should be
      * @param allowed what should stand there
      * @param mend how to put it right
+     * @return the fault
      */
-    public void missing(Origin origin, String allowed, String mend) {
-        faults.add(new Fault(FaultKind.MISSING_VALUE, origin, "(not given)", allowed, mend));
+    public Fault missing(Origin origin, String allowed, String mend) {
+        Fault fault = new Fault(FaultKind.MISSING_VALUE, origin, "(not given)", allowed, mend);
+        faults.add(fault);
+        return fault;
     }
 }

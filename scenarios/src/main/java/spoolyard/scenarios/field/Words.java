@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
 import spoolyard.scenarios.fault.Nearest;
 import spoolyard.scenarios.read.Node;
@@ -118,7 +119,17 @@ public final class Words {
                     .map(near -> "write " + near + ", or add the " + what)
                     .orElse("write one of these, or add the " + what);
             String article = "aeiou".indexOf(what.charAt(0)) >= 0 ? "an " : "a ";
-            reading.fault(kind, node, "Must be " + article + what + " of this plant: " + list + ".", mend);
+            Fault fault = new Fault(
+                    kind,
+                    node.origin(),
+                    node.shown(),
+                    "Must be " + article + what + " of this plant: " + list + ".",
+                    mend);
+            if (known.isEmpty()) {
+                reading.faults().addOnce("no " + what, fault);
+            } else {
+                reading.faults().add(fault);
+            }
             return standIn();
         }
 

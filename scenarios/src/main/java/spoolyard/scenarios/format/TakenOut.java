@@ -28,8 +28,8 @@ record TakenOut(Faults faults) {
 
     private void report(String key, Node value, Map<String, Node> there) {
         String mend = Nearest.to(key, there.keySet())
-                .map(near -> "write " + near + ", or delete the key")
-                .orElse("delete the key");
+                .map(near -> "write " + near + ", give it a value, or delete the key")
+                .orElse("give it a value, or delete the key");
         faults.add(new Fault(
                 FaultKind.UNKNOWN_KEY, value.origin(), "null", "There must be such a key to take out.", mend));
     }

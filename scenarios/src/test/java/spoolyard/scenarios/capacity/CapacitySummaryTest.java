@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoolyard.core.plant.Line;
@@ -129,5 +131,34 @@ final class CapacitySummaryTest {
         assertThat(packing.peakWaiting()).isBetween(150.0, 350.0);
         assertThat(packing.longestClosedH()).isEqualTo(48);
         assertThat(packing.roomSpools()).isEqualTo(2400);
+    }
+
+    /**
+     * In ten hours 600 spools come, one a minute. 100 stand before sealing and 300 before packing, so 700 are to be sealed and
+     * 1000 packed. Packing does 100 an hour: of the 400 before it 40 go an hour, and never more than 400 wait.
+     */
+    @Test
+    void countsTheSpoolsThatStandThereAtTheStart(@TempDir Path folder) throws Exception {
+        Files.writeString(
+                folder.resolve("plant.yaml"),
+                """
+                spoolyard: 1
+                name: A packing hall
+                time: {zone: UTC, start: 2027-03-01 00:00, length: 10 h}
+                inbound: {hall 2: {every: 60 s, spool: 1 kg}}
+                finishing:
+                  sealing: {kind: sealing, places: 1, cycle: [{takes: 18 s}], rack: 500 spools, open: always,
+                    opening: [{spool: 1 kg, spools: 100}]}
+                  packing: {kind: packing, places: 1, cycle: [{takes: 36 s}], rack: 900 spools, open: always,
+                    opening: [{spool: 1 kg, spools: 60}, {spool: 1 kg, spools: 240}]}
+                """);
+
+        List<StationCapacity> stations = CapacitySummary.of(
+                        ScenarioReader.read(folder, List.of()).plant())
+                .stations();
+
+        assertThat(stations).extracting(StationCapacity::demandSpools).containsExactly(700.0, 1000.0);
+        assertThat(stations).extracting(StationCapacity::peakWaiting).containsExactly(100.0, 400.0);
+        assertThat(stations.get(1).capacitySpools()).isCloseTo(1000, within(1e-9));
     }
 }
