@@ -113,7 +113,7 @@ final class CapacitySummaryTest {
     void loadsTheCrewByShift() {
         assertThat(summary.crew())
                 .extracting(CrewCapacity::shift, CrewCapacity::heads)
-                .containsExactly(tuple("D", 4), tuple("E", 4), tuple("N", 4));
+                .containsExactly(tuple("D", 4), tuple("E", 4), tuple("N", 4), tuple("S", 2));
         double byDay = summary.crew().get(0).attendedHeads();
         assertThat(byDay).isBetween(1.9, 2.26);
         assertThat(summary.crew().get(2).attendedHeads()).isCloseTo(1.08 * byDay, within(1e-9));
