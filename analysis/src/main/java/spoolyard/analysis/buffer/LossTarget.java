@@ -21,6 +21,8 @@ public record LossTarget(LossMeasure measure, double atMost) {
             "\\s*(\\w+)\\s*<=\\s*(\\d{1,9}(?:\\.\\d{1,9})?)\\s*(\\D*?)\\s*", Pattern.UNICODE_CHARACTER_CLASS);
     private static final double MOST_PCT = 100;
 
+    private static final double RARE_PCT = 0.01;
+
     /** Checks the range. */
     public LossTarget {
         if (!(atMost >= 0)) {
@@ -57,6 +59,15 @@ public record LossTarget(LossMeasure measure, double atMost) {
 
     private static Optional<LossMeasure> of(LossMeasure measure, boolean hasItsUnit) {
         return hasItsUnit ? Optional.of(measure) : Optional.empty();
+    }
+
+    /**
+     * Whether overflows must be so few that they have to be expected rather than counted.
+     *
+     * @return true below 0.01 % of swaps
+     */
+    public boolean isRare() {
+        return measure == LossMeasure.OVERFLOW && atMost < RARE_PCT;
     }
 
     /**

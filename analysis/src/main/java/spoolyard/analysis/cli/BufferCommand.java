@@ -17,7 +17,6 @@ import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.CapacitySearch;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.Limits;
-import spoolyard.analysis.buffer.LossMeasure;
 import spoolyard.analysis.buffer.LossTarget;
 import spoolyard.analysis.buffer.RareGain;
 import spoolyard.analysis.buffer.RareView;
@@ -63,7 +62,6 @@ final class BufferCommand implements Callable<Integer> {
     private static final int FIRST_LOOK = 10;
     private static final int MOST_REPLICATIONS = 100_000;
     private static final int MOST_POINTS = 13;
-    private static final double RARE_PCT = 0.01;
     private static final int TIMED_PAIRS = 3;
 
     private final Console console;
@@ -197,9 +195,7 @@ final class BufferCommand implements Callable<Integer> {
     }
 
     private boolean isRare(Optional<LossTarget> wanted) {
-        return isRare
-                || wanted.filter(target -> target.measure() == LossMeasure.OVERFLOW && target.atMost() < RARE_PCT)
-                        .isPresent();
+        return isRare || wanted.filter(LossTarget::isRare).isPresent();
     }
 
     private RareView gained(LossObserver observer, Plant plant, Set<Double> capacitiesM, SeenLosses losses) {

@@ -110,6 +110,17 @@ final class EffortOptions {
     }
 
     private Optional<Duration> time() throws InputException {
+        return time(budget);
+    }
+
+    /**
+     * A time after which nothing more is begun.
+     *
+     * @param budget as given; null for none
+     * @return the time
+     * @throws InputException if it is none from 1 s to 7 days
+     */
+    static Optional<Duration> time(String budget) throws InputException {
         if (budget == null) {
             return Optional.empty();
         }

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,11 +93,18 @@ final class InvestCommand implements Callable<Integer> {
     private String lineName;
 
     @Option(
+            names = "--rare",
+            description =
+                    "Expect overflows rather than count them, as buffer does. By itself for targets below 0.01 %% of swaps.")
+    private boolean isRare;
+
+    @Option(
             names = "--within",
             paramLabel = "MONEY",
-            defaultValue = "1000",
-            description = "Least difference in money a year that matters. Default: ${DEFAULT-VALUE}.")
-    private double within;
+            description =
+                    "Money a year that the mix told may be worth less than the best. Default: a twentieth of what sets"
+                            + " mixes apart.")
+    private Double within;
 
     @Option(
             names = "--count",
@@ -119,9 +128,16 @@ final class InvestCommand implements Callable<Integer> {
     @Option(
             names = "--most",
             paramLabel = "N",
-            defaultValue = "160",
+            defaultValue = "320",
             description = "Replications of a mix after which it stays open. Default: ${DEFAULT-VALUE}.")
     private int most;
+
+    @Option(
+            names = "--budget",
+            paramLabel = "TIME",
+            description =
+                    "Begin no more replications after so long, such as 60s, but for the fewest that give an answer.")
+    private String budget;
 
     @Option(
             names = "--out",
@@ -140,24 +156,21 @@ final class InvestCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, ResultsRefusedException, IOException {
-        InvestPlan plan = plan();
-        Choices choices = ChoicesFile.read(file, MOST_MIXES);
-        List<Scenario> scenarios = new MixScenarios(scenario.path(), scenario.settings()).read(choices.mixes());
-        Plant plant = scenarios.get(0).plant();
-        MixPrices prices = prices(choices, scenarios);
-        Optional<LossTarget> wanted =
-                target == null ? Optional.empty() : Optional.of(Requirements.target(target, plant));
-        List<Integer> lines = lines(plant);
+        Asked asked = checked();
         ResultsFolder folder = ResultsFolder.at(out());
-        print(heading(plant, choices));
+        print(heading(asked));
+        MixPrices prices = asked.prices();
+        Plant now = prices.plants().get(0);
+        MixTrial trial = new MixTrial(simulator, experiment, lines(now), asked.isRare());
         InvestFinding finding = new InvestStudy(
-                        plan,
+                        plan(),
                         prices.runsPerYear(),
-                        Counting.of(rule, prices.mixes(), plant),
-                        MixTrial.numbers(scenarios, simulator, experiment, lines),
-                        experiment.progress(console))
-                .run(wanted, prices, prices.alone());
-        InvestReport report = report(choices, scenarios, prices, finding);
+                        Counting.of(rule, prices.mixes(), now),
+                        trial.numbers(prices.plants()),
+                        experiment.progress(console),
+                        mayGoOn())
+                .run(asked.wanted(), prices, prices.alone());
+        InvestReport report = report(asked, finding);
         failIfNoneMeets(report);
         print(new InvestText(report, console.ink()).lines());
         folder.replaceWith(new InvestFiles(report, pictures(report)));
@@ -165,35 +178,89 @@ final class InvestCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private MixPrices prices(Choices choices, List<Scenario> scenarios) throws InputException, ScenarioException {
-        Plant plant = scenarios.get(0).plant();
+    /** What was asked for, when nothing is wrong with it. */
+    private record Asked(
+            Choices choices, List<Scenario> scenarios, MixPrices prices, Optional<LossTarget> wanted, boolean isRare) {}
+
+    private Asked checked() throws InputException, ScenarioException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(() -> experiment.check(2));
+        faults.check(() -> Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS));
+        faults.check(() -> Requirements.confidence(confidencePct));
+        faults.check(() -> Requirements.require(
+                within == null || within > 0 && within < Double.POSITIVE_INFINITY,
+                "--within = " + within,
+                "Must be above 0.",
+                "give the money a year that does not matter, or leave it out"));
+        faults.check(() -> EffortOptions.time(budget));
+        if (target != null) {
+            faults.check(() -> Requirements.target(target));
+        }
+        faults.check(() -> ResultsFolder.at(out()));
+        Optional<Choices> choices = faults.read(() -> ChoicesFile.read(file, MOST_MIXES));
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            Plant plant = read.get().plant();
+            faults.check(() -> lines(plant));
+            faults.check(() -> wanted(plant));
+            faults.check(() -> requireCosts(plant));
+        }
+        faults.throwIfAny();
+        List<Scenario> scenarios = new MixScenarios(scenario.path(), scenario.settings())
+                .read(choices.orElseThrow().mixes());
+        Optional<LossTarget> wanted = wanted(scenarios.get(0).plant());
+        return new Asked(
+                choices.orElseThrow(),
+                scenarios,
+                prices(choices.orElseThrow(), scenarios),
+                wanted,
+                isRare || wanted.filter(LossTarget::isRare).isPresent());
+    }
+
+    private Optional<LossTarget> wanted(Plant plant) throws InputException {
+        return target == null ? Optional.empty() : Optional.of(Requirements.target(target, plant));
+    }
+
+    private void requireCosts(Plant plant) throws InputException {
         Requirements.require(
                 plant.economy().prices().isPresent(),
                 scenario.path().toString(),
                 "Must have costs, for this weighs money against money.",
                 "add costs to the scenario: docs/scenario-format.md");
+    }
+
+    private static MixPrices prices(Choices choices, List<Scenario> scenarios) throws ScenarioException {
         MixPrices prices = new MixPrices(
                 choices.mixes(),
                 scenarios.stream().map(Scenario::plant).toList(),
                 choices.interest(),
-                PayBack.runsPerYear(plant.horizonTicks()));
+                PayBack.runsPerYear(scenarios.get(0).plant().horizonTicks()));
         MixCheck.check(prices);
         return prices;
     }
 
-    private List<String> heading(Plant plant, Choices choices) {
+    private List<String> heading(Asked asked) {
+        Choices choices = asked.choices();
         return List.of(
-                console.ink().title(plant.name()) + ": " + choices.mixCount() + " mixes of "
+                console.ink().title(asked.prices().plants().get(0).name()) + ": " + choices.mixCount() + " mixes of "
                         + choices.all().size() + (choices.all().size() == 1 ? " choice" : " choices"),
                 "At least " + FIRST_LOOK + " replications of each with the same luck, seed " + experiment.seed() + ".",
                 "");
     }
 
-    private InvestReport report(Choices choices, List<Scenario> scenarios, MixPrices prices, InvestFinding finding) {
+    private BooleanSupplier mayGoOn() throws InputException {
+        long startedNs = System.nanoTime();
+        return EffortOptions.time(budget)
+                .<BooleanSupplier>map(time -> () -> System.nanoTime() - startedNs < time.toNanos())
+                .orElse(() -> true);
+    }
+
+    private InvestReport report(Asked asked, InvestFinding finding) {
+        MixPrices prices = asked.prices();
         return new InvestReport(
-                scenario.provenance(scenarios.get(0), experiment.seed()),
-                scenarios.get(0).plant(),
-                choices,
+                scenario.provenance(asked.scenarios().get(0), experiment.seed()),
+                prices.plants().get(0),
+                asked.choices(),
                 file.toString(),
                 Optional.ofNullable(lineName),
                 prices.mixes(),
@@ -201,17 +268,18 @@ final class InvestCommand implements Callable<Integer> {
                         .map(mix -> prices.extent(mix.number(), mix.price()))
                         .toList(),
                 rule,
+                asked.isRare(),
                 finding,
-                new MixWarnings(prices.mixes(), scenarios, finding).lines());
+                new MixWarnings(prices.mixes(), asked.scenarios(), finding).lines());
     }
 
-    private InvestPlan plan() throws InputException {
-        experiment.check(2);
-        Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS);
-        Requirements.confidence(confidencePct);
-        Requirements.require(
-                within > 0 && within < Double.POSITIVE_INFINITY, "--within = " + within, "Must be above 0.");
-        return new InvestPlan(confidencePct / 100, FIRST_LOOK, most, experiment.replications(), within);
+    private InvestPlan plan() {
+        return new InvestPlan(
+                confidencePct / 100,
+                FIRST_LOOK,
+                most,
+                experiment.replications(),
+                within == null ? OptionalDouble.empty() : OptionalDouble.of(within));
     }
 
     private List<Integer> lines(Plant plant) throws InputException {

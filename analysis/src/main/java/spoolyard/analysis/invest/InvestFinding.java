@@ -36,9 +36,32 @@ public record InvestFinding(
      * A mix that was selected.
      *
      * @param mix its number
-     * @param isDecided false if replications ran out: worth most so far, and nothing promised about that
+     * @param atMostBelow money a year that the one worth most of them may be worth more, {@code >= 0}; that is promised
+     *     whether it is decided or not
+     * @param within money a year that it might be
+     * @param mayBeat mixes that may be worth more by more than that; empty if decided
+     * @param wouldTake replications that would decide, if all goes on as seen; infinite where none would
      */
-    public record Pick(int mix, boolean isDecided) {}
+    public record Pick(int mix, double atMostBelow, double within, List<Integer> mayBeat, double wouldTake) {
+        /** Copies the list. */
+        public Pick {
+            mayBeat = List.copyOf(mayBeat);
+        }
+
+        /** The only one there is. */
+        static Pick only(int mix) {
+            return new Pick(mix, 0, 0, List.of(), 0);
+        }
+
+        /**
+         * Whether it is as near the best as wanted.
+         *
+         * @return false if replications or time ran out before
+         */
+        public boolean isDecided() {
+            return atMostBelow <= within;
+        }
+    }
 
     /**
      * A mix.

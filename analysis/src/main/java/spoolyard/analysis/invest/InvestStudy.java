@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -35,6 +36,7 @@ public final class InvestStudy {
     private final int mixes;
     private final double runsPerYear;
     private final MixBook book;
+    private final BooleanSupplier mayGoOn;
 
     /**
      * Prepares a study.
@@ -44,13 +46,20 @@ public final class InvestStudy {
      * @param counting from where the money of each mix is taken, of two mixes or more; the first is the plant as it is
      * @param numbers runs replications of mixes
      * @param progress hears of each run
+     * @param mayGoOn asked before each look beyond the first
      */
     public InvestStudy(
-            InvestPlan plan, double runsPerYear, Counting counting, CommonNumbers<MixLoss> numbers, Progress progress) {
+            InvestPlan plan,
+            double runsPerYear,
+            Counting counting,
+            CommonNumbers<MixLoss> numbers,
+            Progress progress,
+            BooleanSupplier mayGoOn) {
         this.plan = plan;
         this.mixes = counting.sources().size();
         this.runsPerYear = runsPerYear;
         this.book = new MixBook(numbers, counting, progress);
+        this.mayGoOn = mayGoOn;
     }
 
     /**
@@ -66,15 +75,21 @@ public final class InvestStudy {
         book.fill(all, plan.firstLook());
         List<MixPrice> prices =
                 priceList.of(all.stream().map(mix -> book.one(mix, 0).pay()).toList());
-        List<Verdict> verdicts = target.map(wanted -> new Screening(plan, wanted, book).verdicts(all))
+        List<Verdict> verdicts = target.map(wanted -> new Screening(plan, wanted, book, mayGoOn).verdicts(all))
                 .orElse(all.stream().map(mix -> Verdict.MEETS).toList());
         List<Integer> meeting =
                 all.stream().filter(mix -> verdicts.get(mix) == Verdict.MEETS).toList();
         book.fillForMoney(
                 Stream.of(List.of(0), meeting, alone).flatMap(List::stream).toList(), plan.replications());
-        WorthRace race = new WorthRace(plan, mixes, prices, runsPerYear, book);
+        WorthRace race = new WorthRace(plan, prices, runsPerYear, book, mayGoOn);
         Optional<Pick> cheapest = target.isEmpty() ? Optional.empty() : race.select(cheapest(meeting, prices));
         Optional<Pick> best = race.select(meeting);
+        int told = Stream.of(cheapest, best)
+                .flatMap(Optional::stream)
+                .mapToInt(pick -> book.seenForMoney(pick.mix()))
+                .max()
+                .orElse(0);
+        book.fill(List.of(0), told);
         List<MixFinding> found = new ArrayList<>();
         for (int mix : all) {
             boolean isValued = mix > 0 && (meeting.contains(mix) || alone.contains(mix));
@@ -94,19 +109,22 @@ public final class InvestStudy {
                 .toList();
     }
 
-    /** From the replications laid down beforehand, so that no look at them has chosen their number. */
+    /** From as many replications as there are; their number is one of a few laid down, and the level allows for each. */
     private Worth worth(int mix, MixPrice price) {
-        double level = new Simultaneous(Interval.USUAL_LEVEL, mixes - 1).eachLevel();
+        List<Integer> counts = plan.countsOfMoney();
+        int seen = Math.min(book.seenForMoney(mix), book.seenForMoney(0));
+        int count = counts.stream().filter(each -> each <= seen).reduce(plan.replications(), Math::max);
+        double level = new Simultaneous(Interval.USUAL_LEVEL, (mixes - 1) * counts.size()).eachLevel();
         return Worth.of(
-                perYear(book::lostMoney, mix),
-                perYear((each, i) -> -book.one(each, i).contribution(), mix),
+                perYear(book::lostMoney, mix, count),
+                perYear((each, i) -> -book.one(each, i).contribution(), mix, count),
                 price,
                 level);
     }
 
     /** What a mix loses less a year than the plant as it is, by replication. */
-    private double[] perYear(ToDoubleBiFunction<Integer, Integer> lost, int mix) {
-        return IntStream.range(0, plan.replications())
+    private double[] perYear(ToDoubleBiFunction<Integer, Integer> lost, int mix, int count) {
+        return IntStream.range(0, count)
                 .mapToDouble(i -> (lost.applyAsDouble(0, i) - lost.applyAsDouble(mix, i)) * runsPerYear)
                 .toArray();
     }

@@ -64,6 +64,11 @@ final class MixBook {
         return sum;
     }
 
+    /** Replications from which the money of a mix can be counted. */
+    int seenForMoney(int mix) {
+        return counting.sourcesOf(List.of(mix)).stream().mapToInt(this::seen).reduce(seen(mix), Math::min);
+    }
+
     int seen(int mix) {
         return seen.getOrDefault(mix, List.of()).size();
     }

@@ -60,18 +60,17 @@ public record MixLoss(Loss held, List<Double> lostMoney, double contribution, Pa
      * Reads it off a replication.
      *
      * @param plant a plant with prices
-     * @param lines places of the lines that are held against the target
+     * @param held what the lines that are held against the target lost in it
      * @param run the replication
      * @return what is kept
      */
-    public static MixLoss of(Plant plant, List<Integer> lines, RunResult run) {
+    public static MixLoss of(Plant plant, Loss held, RunResult run) {
         Prices prices = plant.economy().prices().orElseThrow();
-        List<Loss> all = IntStream.range(0, plant.lines().size())
-                .mapToObj(line -> Loss.of(plant, line, run))
-                .toList();
         return new MixLoss(
-                Loss.together(lines.stream().map(all::get).toList()),
-                all.stream().map(Loss::cost).toList(),
+                held,
+                IntStream.range(0, plant.lines().size())
+                        .mapToObj(line -> Loss.of(plant, line, run).cost())
+                        .toList(),
                 Contribution.of(plant, run),
                 Pay.of(prices, run),
                 busiest(plant, run));

@@ -2,41 +2,45 @@ package spoolyard.analysis.invest;
 
 import java.util.List;
 import java.util.Optional;
-import spoolyard.analysis.experiment.KimNelson;
+import java.util.function.BooleanSupplier;
+import spoolyard.analysis.experiment.NearBest;
 import spoolyard.analysis.experiment.Observations;
-import spoolyard.analysis.experiment.Selection;
-import spoolyard.analysis.experiment.Zone;
 import spoolyard.analysis.invest.InvestFinding.Pick;
 
 /**
- * Selects the mix worth most among some, by the procedure of Kim and Nelson.
+ * Selects the mix worth most among some, or one that is surely little below it.
  *
- * <p>Which mixes race was seen from the same replications. So each pair has the chance of error that it would have in a race
- * of all mixes: by Bonferroni's inequality over these pairs the promise holds whichever of them race.
+ * <p>Which mixes race was seen from the same replications. So the chance of error is shared by all pairs of all mixes: the
+ * promise holds whichever of them race.
  */
 final class WorthRace {
     private final InvestPlan plan;
-    private final int mixes;
     private final List<MixPrice> prices;
     private final double runsPerYear;
     private final MixBook book;
+    private final BooleanSupplier mayGoOn;
 
-    WorthRace(InvestPlan plan, int mixes, List<MixPrice> prices, double runsPerYear, MixBook book) {
+    WorthRace(InvestPlan plan, List<MixPrice> prices, double runsPerYear, MixBook book, BooleanSupplier mayGoOn) {
         this.plan = plan;
-        this.mixes = mixes;
         this.prices = prices;
         this.runsPerYear = runsPerYear;
         this.book = book;
+        this.mayGoOn = mayGoOn;
     }
 
     Optional<Pick> select(List<Integer> rivals) {
         if (rivals.size() < 2) {
-            return rivals.stream().findFirst().map(only -> new Pick(only, true));
+            return rivals.stream().findFirst().map(Pick::only);
         }
-        double alphaOfAPair = plan.alphaOfSelection() / (mixes - 1);
-        Zone zone = new Zone(1 - alphaOfAPair * (rivals.size() - 1), plan.within(), plan.firstLook());
-        Selection selection = new KimNelson(zone).select(observations(rivals), plan.most());
-        return Optional.of(new Pick(rivals.get(selection.best()), selection.isDecided()));
+        int pairs = prices.size() * (prices.size() - 1) / 2;
+        NearBest.Choice choice = new NearBest(plan.alphaOfSelection(), pairs, plan.looksOfSelection())
+                .select(observations(rivals), plan.within(), mayGoOn);
+        return Optional.of(new Pick(
+                rivals.get(choice.best()),
+                choice.atMostBelow(),
+                choice.within(),
+                choice.mayBeat().stream().map(rivals::get).toList(),
+                choice.wouldTake()));
     }
 
     private Observations observations(List<Integer> rivals) {
@@ -49,13 +53,19 @@ final class WorthRace {
             @Override
             public double[] at(int number, List<Integer> systems) {
                 List<Integer> racing = systems.stream().map(rivals::get).toList();
-                int ahead = Math.min(plan.most(), number - number % plan.firstLook() + plan.firstLook());
-                book.fillForMoney(racing, ahead);
+                book.fillForMoney(racing, lookAfter(number));
                 return racing.stream()
                         .mapToDouble(mix -> netPerYear(mix, number))
                         .toArray();
             }
         };
+    }
+
+    private int lookAfter(int number) {
+        return plan.looksOfSelection().stream()
+                .filter(look -> look > number)
+                .findFirst()
+                .orElseThrow();
     }
 
     private double netPerYear(int mix, int replication) {

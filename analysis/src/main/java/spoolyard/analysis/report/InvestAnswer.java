@@ -82,18 +82,54 @@ public final class InvestAnswer {
                     ? "The same mix is worth most" + among + "."
                     : "Of " + (among.isEmpty() ? "all" : "those that meet it") + " " + report.label(pick.mix())
                             + " is worth most: " + money(finding.mixes().get(pick.mix()));
-            return pick.isDecided() ? which : which + " Not decided: with more replications (--most) another may be.";
+            return which + nearness(pick);
         });
+    }
+
+    /** How far the best may be above it, and what would tell. */
+    private String nearness(Pick pick) {
+        if (pick.isDecided()) {
+            return pick.atMostBelow() > 0
+                    ? " Another may be worth more, but by at most " + amount(pick.atMostBelow()) + " a year."
+                    : "";
+        }
+        String rivals = pick.mayBeat().isEmpty()
+                ? "another"
+                : pick.mayBeat().stream().limit(2).map(report::label).collect(Collectors.joining("; or "))
+                        + (pick.mayBeat().size() > 2 ? "; or " + (pick.mayBeat().size() - 2) + " more" : "");
+        String way = Double.isFinite(pick.wouldTake())
+                ? "some " + Figures.shown(rounded(pick.wouldTake()), 0) + " replications (--most)"
+                : "more replications (--most)";
+        return " Not closer than asked for: " + rivals + " may be worth more, by at most " + amount(pick.atMostBelow())
+                + " a year, where " + amount(pick.within()) + " are wanted. To tell takes " + way
+                + " or a larger --within.";
+    }
+
+    /** Up to two digits, for it is a guess. */
+    private static double rounded(double count) {
+        double unit = Math.pow(10, Math.max(0, Math.floor(Math.log10(count)) - 1));
+        return Math.ceil(count / unit) * unit;
     }
 
     /** What is promised, and on what it rests. */
     String promise() {
         String verdicts = finding.target().isPresent()
-                ? "no verdict on the target is wrong, and of those sure to meet it the mix worth most is selected if it is"
-                : "the mix worth most is selected if it is";
-        return "With " + Figures.cell(100 * finding.plan().level()) + " % confidence " + verdicts + " ahead by "
-                + amount(finding.plan().within())
-                + " a year (--within). If several are closer than that, one of them is.";
+                ? "no verdict on the target is wrong, and of those sure to meet it none is worth more than the one told, but"
+                : "no mix is worth more than the one told, but";
+        String most = finding.best().map(pick -> amount(pick.atMostBelow())).orElse("nothing");
+        return "With " + Figures.cell(100 * finding.plan().level()) + " % confidence " + verdicts + " by at most "
+                + most + " a year" + wanted() + ".";
+    }
+
+    private String wanted() {
+        return finding.best()
+                .filter(pick -> pick.within() > 0)
+                .map(pick -> " (" + amount(pick.within()) + " were allowed: "
+                        + (finding.plan().within().isPresent()
+                                ? "--within"
+                                : "a twentieth of what sets mixes apart, --within")
+                        + ")")
+                .orElse("");
     }
 
     /**

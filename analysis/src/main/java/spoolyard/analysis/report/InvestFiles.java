@@ -115,9 +115,9 @@ public final class InvestFiles implements ResultsFolder.Filling {
         root.put("choices", report.file());
         root.put("mixes", finding.mixes().size());
         root.put("runs", finding.runs());
+        root.put("overflows", report.isRare() ? "expected" : "counted");
         root.put("counted", report.rule().name().toLowerCase(Locale.ROOT));
         root.set("level", JsonText.number(finding.plan().level()));
-        root.set("within_per_year", JsonText.number(finding.plan().within()));
         report.target().ifPresent(target -> {
             root.put("target", target);
             root.put("answer", answer.cheapest());
@@ -138,6 +138,8 @@ public final class InvestFiles implements ResultsFolder.Filling {
         node.put("name", report.label(pick.mix()));
         report.mixes().get(pick.mix()).settings().forEach(node.putArray("settings")::add);
         node.put("selection_decided", pick.isDecided());
+        node.set("at_most_below_best_per_year", JsonText.number(pick.atMostBelow()));
+        node.set("within_per_year", JsonText.number(pick.within()));
         node.set("price_per_year", JsonText.number(mix.price().perYear()));
         mix.worth().ifPresent(worth -> {
             node.set("gain_per_year", JsonText.interval(worth.gain()));

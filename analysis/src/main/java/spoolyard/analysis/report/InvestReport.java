@@ -28,6 +28,7 @@ import spoolyard.scenarios.choice.Option;
  * @param mixes all mixes
  * @param extents of each mix, what it has more than the plant as it is
  * @param rule whose losses counted in money
+ * @param isRare whether overflows of the target were expected rather than counted
  * @param finding what was found
  * @param warnings what a reader must know of the mixes that are told, a sentence or two each
  */
@@ -40,6 +41,7 @@ public record InvestReport(
         List<Mix> mixes,
         List<Extent> extents,
         Counting.Rule rule,
+        boolean isRare,
         InvestFinding finding,
         List<String> warnings) {
     private static final int MOST_ROWS = 16;

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import spoolyard.analysis.buffer.LossTarget;
 import spoolyard.analysis.buffer.Verdict;
+import spoolyard.analysis.experiment.Interval;
 import spoolyard.analysis.invest.InvestFinding;
 import spoolyard.analysis.invest.InvestFinding.MixFinding;
 import spoolyard.analysis.invest.InvestFinding.Pick;
@@ -21,6 +23,7 @@ public final class InvestText {
     private static final int NET_HALF = 10;
     private static final int BUSY = 5;
     private static final double BUSY_LIMIT = 0.85;
+    private static final double MILLION_OF_PERCENT = 10_000;
 
     private final InvestReport report;
     private final InvestFinding finding;
@@ -73,8 +76,9 @@ public final class InvestText {
         boolean hasTarget = finding.target().isPresent();
         String held = finding.target().map(target -> target.measure().word()).orElse("");
         String unit = finding.target()
-                .map(target ->
-                        report.unit(target.measure()).replace(" per ", "/").replace("of swaps", "swaps"))
+                .map(target -> isInMillion()
+                        ? "in 1 million"
+                        : report.unit(target.measure()).replace(" per ", "/").replace("of swaps", "swaps"))
                 .orElse("");
         List<String> lines = new ArrayList<>();
         lines.add(ink.strong(Cell.left("Mix", MIX)
@@ -108,7 +112,7 @@ public final class InvestText {
         String text = Cell.left(Cell.clipped(report.shortLabel(mix.number()), MIX - 1), MIX)
                 + Cell.right(Figures.shown(mix.price().perYear(), 0), PRICE)
                 + (hasTarget
-                        ? cell.aligned(mix.held(), 2, HELD, HELD_HALF) + Cell.left(verdict(mix.verdict()), VERDICT)
+                        ? cell.aligned(held(mix), 2, HELD, HELD_HALF) + Cell.left(verdict(mix.verdict()), VERDICT)
                         : "")
                 + mix.worth()
                         .map(worth -> cell.aligned(worth.net(), 0, NET, NET_HALF))
@@ -116,6 +120,15 @@ public final class InvestText {
                 + Cell.right(Figures.shown(100 * mix.busiestShare(), 0), BUSY)
                 + (mix.busiestShare() > BUSY_LIMIT ? "!" : "");
         return isPicked ? ink.strong(text) : text;
+    }
+
+    private boolean isInMillion() {
+        return finding.target().filter(LossTarget::isRare).isPresent();
+    }
+
+    /** Where few are allowed, of a million swaps and not of a hundred. */
+    private Interval held(MixFinding mix) {
+        return isInMillion() ? mix.held().times(MILLION_OF_PERCENT) : mix.held();
     }
 
     private static String verdict(Verdict verdict) {
@@ -130,7 +143,8 @@ public final class InvestText {
         String note = "price: what is bought as an equal amount a year at "
                 + Figures.cell(100 * report.choices().interest())
                 + " % interest, running costs and pay. net: what full accumulators lose less, less the price; 95 %, all"
-                + " intervals at once, " + finding.plan().replications() + " replications with the same luck. "
+                + " intervals at once, " + finding.plan().replications() + " replications or more with the same luck. "
+                + (report.isRare() ? "Overflows are expected rather than counted (--rare). " : "")
                 + report.counted()
                 + " The run stands for the year. busy: the busiest crew at the winders. docs/invest.md";
         List<String> lines = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -50,17 +51,19 @@ final class InvestStudyTest {
             ToDoubleBiFunction<Integer, Integer> money) {
         CommonNumbers<MixLoss> numbers = new CommonNumbers<>(
                 (mix, i) -> loss(overflowPct.applyAsDouble(mix, i), money.applyAsDouble(mix, i)), 1);
-        return new InvestStudy(plan, runsPerYear, Counting.ofAll(prices.size(), 1), numbers, Progress.UNHEARD)
+        return new InvestStudy(
+                        plan, runsPerYear, Counting.ofAll(prices.size(), 1), numbers, Progress.UNHEARD, () -> true)
                 .run(Optional.of(FIVE_PCT), pay -> prices, List.of(1));
     }
 
     /**
      * Hand: ten runs a year; each loses 100 and 120 by turns as it is and 70 with the mix, so 300 and 500 a year are gained,
-     * mean 400, standard deviation of 2 values 141.42; price 60. t(0.975; 1) = 12.7062: half-width 1270.62.
+     * mean 400, standard deviation of ten values 105.41; price 60. Told may be after 2 or 10 replications, so each interval is
+     * at 97.5 %: t(0.9875; 9) = 2.6850 (integrated numerically), half-width 89.50.
      */
     @Test
     void isWorthWhatItGainsLessItsPrice() {
-        InvestPlan plan = new InvestPlan(0.95, 10, 10, 2, 1);
+        InvestPlan plan = new InvestPlan(0.95, 10, 10, 2, OptionalDouble.of(1));
 
         InvestFinding found = study(
                 plan, 10, prices(0, 60), (mix, i) -> mix == 0 ? 8 : 2, (mix, i) -> mix == 1 ? 70 : 100 + 20 * (i % 2));
@@ -68,7 +71,7 @@ final class InvestStudyTest {
         Worth worth = found.mixes().get(1).worth().orElseThrow();
         assertThat(worth.gain().mean()).isCloseTo(400, within(1e-9));
         assertThat(worth.net().mean()).isCloseTo(340, within(1e-9));
-        assertThat(worth.net().halfWidth().orElseThrow()).isCloseTo(1270.62, within(0.01));
+        assertThat(worth.net().halfWidth().orElseThrow()).isCloseTo(89.50, within(0.01));
         assertThat(worth.plantNet().mean()).isCloseTo(340, within(1e-9));
     }
 
@@ -79,7 +82,7 @@ final class InvestStudyTest {
         double[] lost = {100, 90, 10, 60};
 
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, 50),
+                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(50)),
                 10,
                 prices(0, 10, 400, 100),
                 (mix, i) -> overflowPct[mix],
@@ -88,8 +91,8 @@ final class InvestStudyTest {
         assertThat(found.mixes())
                 .extracting(InvestFinding.MixFinding::verdict)
                 .containsExactly(Verdict.MISSES, Verdict.MISSES, Verdict.MEETS, Verdict.MEETS);
-        assertThat(found.cheapest()).contains(new InvestFinding.Pick(3, true));
-        assertThat(found.best()).contains(new InvestFinding.Pick(2, true));
+        assertDecided(found.cheapest(), 3);
+        assertDecided(found.best(), 2);
         assertThat(found.cheaperAndOpen()).isEmpty();
         assertThat(found.mixes().get(1).worth()).isPresent();
     }
@@ -98,26 +101,26 @@ final class InvestStudyTest {
     @Test
     void choosesByWorthAmongThoseOfTheSamePrice() {
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, 5),
+                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
                 10,
                 prices(0, 20, 20, 30),
                 (mix, i) -> mix == 0 ? 9 : 1,
                 (mix, i) -> new double[] {100, 50, 40, 60}[mix]);
 
-        assertThat(found.cheapest()).contains(new InvestFinding.Pick(2, true));
+        assertDecided(found.cheapest(), 2);
     }
 
     /** Exactly at the target nothing can be told: a cheaper mix stays open and is named. */
     @Test
     void namesTheCheaperOnesOfWhichItCannotTell() {
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, 5),
+                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
                 10,
                 prices(0, 10, 20),
                 (mix, i) -> mix == 0 ? 9 : mix == 2 ? 1 : 5 + (i % 2 == 0 ? 2 : -2),
                 (mix, i) -> 10);
 
-        assertThat(found.cheapest()).contains(new InvestFinding.Pick(2, true));
+        assertDecided(found.cheapest(), 2);
         assertThat(found.cheaperAndOpen())
                 .extracting(InvestFinding.MixFinding::number)
                 .containsExactly(1);
@@ -125,8 +128,12 @@ final class InvestStudyTest {
 
     @Test
     void saysWhenNoneMeets() {
-        InvestFinding found =
-                study(new InvestPlan(0.95, 10, 40, 10, 5), 10, prices(0, 10), (mix, i) -> 9 - mix, (mix, i) -> 10);
+        InvestFinding found = study(
+                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
+                10,
+                prices(0, 10),
+                (mix, i) -> 9 - mix,
+                (mix, i) -> 10);
 
         assertThat(found.isHopeless()).isTrue();
         assertThat(found.cheapest()).isEmpty();
@@ -136,10 +143,10 @@ final class InvestStudyTest {
 
     /**
      * Six mixes at 8, 6, 5.3, 4.7, 4 and 3 % of the swaps against a target of 5 %, standard deviation 1 point; in money the
-     * fourth is ahead of the fifth and the sixth by just the indifference of 100 a year (the slippage configuration, hardest
-     * for the guarantee), standard deviation 150, correlation 0.5. Prices grow, so that the cheapest that meets is the
-     * fourth. No wrong verdict, no wrong cheapest and no wrong best in at least 95 % of 200 experiments, less two
-     * standard errors of a share, 1.54 points each. Where replications ran out nothing was promised; that is counted apart.
+     * fourth is ahead of the fifth and the sixth by 100 a year, standard deviation 150, correlation 0.5; asked for is one that
+     * is at most 50 below the best, so none but the fourth. Prices grow, so that the cheapest that meets is the
+     * fourth. No wrong verdict, no wrong cheapest and no wrong promise of the best in at least 95 % of 200 experiments, less
+     * two standard errors of a share, 1.54 points each. How often the best is told at all is counted apart.
      */
     @Test
     void isRightAsOftenAsItPromises() {
@@ -150,7 +157,7 @@ final class InvestStudyTest {
         for (int macro = 0; macro < MACRO_REPLICATIONS; macro++) {
             int seed = 100 + macro;
             InvestFinding found = study(
-                    new InvestPlan(0.95, 10, 320, 10, 100),
+                    new InvestPlan(0.95, 10, 320, 10, OptionalDouble.of(50)),
                     1,
                     prices(price),
                     (mix, i) -> overflowPct[mix] + normal(seed, i, "overflow " + mix),
@@ -162,15 +169,21 @@ final class InvestStudyTest {
                     .anyMatch(mix -> mix.verdict() == (mix.number() >= 3 ? Verdict.MISSES : Verdict.MEETS));
             boolean isCheapestWrong = found.cheaperAndOpen().isEmpty()
                     && found.cheapest().filter(pick -> pick.mix() == 3).isEmpty();
-            boolean isRaceFull = found.mixes().get(3).isMeeting()
-                    && found.best().orElseThrow().isDecided();
-            decided += isRaceFull ? 1 : 0;
-            boolean isBestWrong = isRaceFull && found.best().orElseThrow().mix() != 3;
+            boolean isRaceFull = found.mixes().get(3).isMeeting();
+            boolean isBestWrong = isRaceFull
+                    && found.best().orElseThrow().mix() != 3
+                    && found.best().orElseThrow().atMostBelow() < 100;
+            decided += isRaceFull && found.best().orElseThrow().isDecided() ? 1 : 0;
             right += isVerdictWrong || isCheapestWrong || isBestWrong ? 0 : 1;
         }
 
         assertThat(right / (double) MACRO_REPLICATIONS).isGreaterThanOrEqualTo(0.95 - 2 * 0.0154);
         assertThat(decided).isGreaterThanOrEqualTo(MACRO_REPLICATIONS * 3 / 4);
+    }
+
+    private static void assertDecided(Optional<InvestFinding.Pick> pick, int mix) {
+        assertThat(pick.orElseThrow().mix()).isEqualTo(mix);
+        assertThat(pick.orElseThrow().isDecided()).isTrue();
     }
 
     private static double normal(int seed, int replication, String cause) {

@@ -48,7 +48,11 @@ public final class ChoicesFile {
      * @throws ScenarioException with every fault of the file
      */
     public static Choices read(Path path, int most) throws ScenarioException {
-        Reading reading = Reading.begin();
+        return read(path, most, Reading.begin());
+    }
+
+    /** The same, noting in {@code reading} which keys are asked for. */
+    static Choices read(Path path, int most, Reading reading) throws ScenarioException {
         SourceFiles files = new SourceFiles(reading.faults());
         Optional<Node> tree = files.open(path, new Origin("--choices", 0, "file"), SourceFiles.YAML_LIMIT_BYTES)
                 .flatMap(source -> YamlTree.parse(source, reading.faults()));
