@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import spoolyard.analysis.experiment.Effort;
 import spoolyard.analysis.report.FrontierChart;
 import spoolyard.analysis.report.FrontierFiles;
 import spoolyard.analysis.report.FrontierReport;
@@ -127,7 +128,8 @@ final class FrontierCommand implements Callable<Integer> {
                 beside.stream().mapToDouble(FrontierPoint::lateSpoolDays).max().orElse(Double.POSITIVE_INFINITY);
         List<Plan> starts = others.stream().map(other -> other.timed().plan()).toList();
         int steps = Math.max(FEWEST_STEPS, 2 * points);
-        TradeOff tradeOff = new TradeOff(problem, search.settings(1, 0), steps, mostLate, stop);
+        TradeOff tradeOff = new TradeOff(
+                problem, search.settings(search.limit(problem.jobs().size()), 0), steps, mostLate, stop);
         SearchLine line = new SearchLine(console);
         List<FrontierPoint> found = tradeOff.solve(starts, line::plans).stream()
                 .map(timed -> FrontierPoint.of("", book, timed))
@@ -152,7 +154,7 @@ final class FrontierCommand implements Callable<Integer> {
         ctrlC.close();
         if (replications > 0) {
             PlanSimulation simulation =
-                    new PlanSimulation(plans.get(0).book(), replications, search.seed(), simulator, console);
+                    new PlanSimulation(plans.get(0).book(), Effort.of(replications), search.seed(), simulator, console);
             report.simulated(console.ink(), simulation.of(plans)).forEach(console.out()::println);
         }
     }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import spoolyard.analysis.experiment.CommonNumbers;
-import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.experiment.Effort;
 import spoolyard.analysis.experiment.Replicator;
+import spoolyard.analysis.experiment.SequentialExperiment;
+import spoolyard.analysis.experiment.Source;
 import spoolyard.analysis.report.OrdersAtRisk;
 import spoolyard.analysis.report.PlanOutcome;
 import spoolyard.analysis.report.PlanTrial;
@@ -22,12 +24,12 @@ import spoolyard.core.record.EventLog;
  * Simulates plans on common random numbers. Immutable.
  *
  * @param book the orders and what plans are judged by
- * @param replications of each plan, {@code >= 1}
+ * @param effort replications of each plan, and when there are enough
  * @param seed master seed
  * @param simulator makes the replications
  * @param console where progress may be shown
  */
-record PlanSimulation(PlantBook book, int replications, long seed, Simulator simulator, Console console) {
+record PlanSimulation(PlantBook book, Effort effort, long seed, Simulator simulator, Console console) {
     /**
      * Runs plants that differ in the sequence of their orders alone.
      *
@@ -39,12 +41,15 @@ record PlanSimulation(PlantBook book, int replications, long seed, Simulator sim
         List<Replicator> replicators = plants.stream()
                 .map(plant -> simulator.of(plant, seed, EventLog.SILENT))
                 .toList();
-        Progress progress = ProgressBar.on(console);
         CommonNumbers<PlanOutcome> numbers = new CommonNumbers<>(
                 (plant, replication) ->
                         PlanOutcome.of(book, replicators.get(plant).replicate(replication)),
                 Runtime.getRuntime().availableProcessors());
-        List<List<PlanOutcome>> byReplication = numbers.run(plants.size(), first, replications, progress);
+        Source<List<PlanOutcome>> source =
+                (from, count, progress) -> numbers.run(plants.size(), first + from, count, progress);
+        List<List<PlanOutcome>> byReplication = new SequentialExperiment<>(source, effort, unasked -> Double.NaN)
+                .run(ProgressBar.on(console))
+                .observations();
         return IntStream.range(0, plants.size())
                 .mapToObj(plant -> byReplication.stream()
                         .map(replication -> replication.get(plant))

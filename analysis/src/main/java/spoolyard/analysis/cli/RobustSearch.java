@@ -7,6 +7,7 @@ import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.schedule.WeightVariant;
 import spoolyard.analysis.sequence.Plan;
+import spoolyard.analysis.sequence.SearchLimit;
 import spoolyard.analysis.sequence.Stop;
 import spoolyard.analysis.sequence.TimedPlan;
 
@@ -42,7 +43,8 @@ record RobustSearch(PlantBook book, SearchOptions search, Stop stop, Console con
     private Candidate candidate(WeightVariant variant, int number, PlanFigures best) {
         PlantBook other = book.with(variant.weights());
         List<Plan> starts = List.of(best.timed().plan());
-        Plan found = SearchOptions.solve(other.problem(), starts, search.settings(SHARE, number), stop, console)
+        SearchLimit limit = search.limit(other.problem().jobs().size()).times(SHARE);
+        Plan found = SearchOptions.find(other.problem(), starts, search.settings(limit, number), stop, console)
                 .plan()
                 .plan();
         return new Candidate(variant.name(), PlanFigures.of("this plan", book, TimedPlan.of(book.problem(), found)));

@@ -22,6 +22,15 @@ final class SearchLine {
         show(String.format(Locale.ROOT, "searching, %.0f %% done: %d plans", 100 * share, plans));
     }
 
+    /** Replications to learn from, of so many at most. */
+    void learning(int done, int most) {
+        show(String.format(Locale.ROOT, "learning, %d of %d replications", done, most));
+    }
+
+    void bounding() {
+        show("reckoning the bound");
+    }
+
     private void show(String text) {
         if (isSeen) {
             err.print("\r" + text + " ".repeat(Math.max(0, shownLength - text.length())));

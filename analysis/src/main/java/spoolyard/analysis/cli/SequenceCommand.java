@@ -14,7 +14,6 @@ import spoolyard.analysis.report.PlanTrial;
 import spoolyard.analysis.report.PlantClock;
 import spoolyard.analysis.report.RobustReport;
 import spoolyard.analysis.report.SequenceReport;
-import spoolyard.analysis.schedule.Baselines;
 import spoolyard.analysis.schedule.Candidate;
 import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
@@ -52,7 +51,6 @@ import spoolyard.scenarios.fault.ScenarioException;
         })
 final class SequenceCommand implements Callable<Integer> {
     private static final double MOST_MONEY = 1e6;
-    private static final int MOST_REPLICATIONS = 10_000;
 
     private final Console console;
     private final Simulator simulator;
@@ -68,6 +66,9 @@ final class SequenceCommand implements Callable<Integer> {
 
     @Mixin
     private BookOptions around;
+
+    @Mixin
+    private TrialOptions trials;
 
     @Option(
             names = "--purge-per-kg",
@@ -112,14 +113,6 @@ final class SequenceCommand implements Callable<Integer> {
     private int robust;
 
     @Option(
-            names = "--replications",
-            paramLabel = "N",
-            defaultValue = "20",
-            description =
-                    "Simulated replications of the plan and of today's order; 0 for none. Default: ${DEFAULT-VALUE}.")
-    private int replications;
-
-    @Option(
             names = "--out",
             paramLabel = "DIR",
             description =
@@ -162,7 +155,7 @@ final class SequenceCommand implements Callable<Integer> {
         Requirements.within("--line-per-hour", linePerH == null ? 0 : linePerH, 0, MOST_MONEY);
         Requirements.within("--late", late, 0, MOST_MONEY);
         Requirements.range("--learn", learn, 0, LearningSearch.MOST_ROUNDS);
-        Requirements.range("--replications", replications, robust == 0 ? 0 : 2, MOST_REPLICATIONS);
+        trials.check(robust == 0 ? 0 : 2);
         if (robust != 0) {
             Requirements.range("--robust", robust, 2, RobustReport.MOST);
         }
@@ -184,17 +177,18 @@ final class SequenceCommand implements Callable<Integer> {
         LearningSearch.Found learned = new LearningSearch(console, simulator, search, learn).run(plain, ctrlC.stop());
         PlantBook book = learned.book();
         Solution found = learned.solution();
-        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        PlanSimulation simulation = new PlanSimulation(book, trials.effort(search), search.seed(), simulator, console);
         PlanFigures cheapest = PlanFigures.of("this plan", book, found.plan());
         PlanFigures plan = robust == 0 ? cheapest : robust(cheapest, read, simulation, ctrlC);
         Solution solution = plan == cheapest ? found : new Solution(plan.timed(), found.bound(), false);
-        SequenceReport report = new SequenceReport(plan, Baselines.of(book), solution, clock);
+        SequenceReport report = new SequenceReport(plan, learned.baselines(), solution, clock);
         print(report.perLine(console.ink()));
         print(report.summary(console.ink()));
         print(new LearnedReport(book.experience(), book.plant(), clock).lines());
+        print(learned.learnedFrom().map(told -> List.of(told, "")).orElse(List.of()));
         keep(read, plan);
         ctrlC.close();
-        if (ctrlC.stop().isAsked() && replications > 0) {
+        if (ctrlC.stop().isAsked() && trials.isWanted()) {
             console.err().println("The search was ended early. Simulating its plan; Ctrl-C ends the program.");
         }
         simulate(read, plan, simulation, simulation::besideToday);
@@ -203,7 +197,7 @@ final class SequenceCommand implements Callable<Integer> {
     private void change(PlantBook book, Scenario read) throws InputException, IOException {
         WhatIf change = WhatIf.of(book, whatIf);
         change.tell(new PlantClock(read.info().start()), console);
-        PlanSimulation simulation = new PlanSimulation(book, replications, search.seed(), simulator, console);
+        PlanSimulation simulation = new PlanSimulation(book, trials.effort(search), search.seed(), simulator, console);
         keep(read, change.after());
         simulate(read, change.after(), simulation, (plan, first) -> simulation.besideBefore(plan));
     }
@@ -243,11 +237,12 @@ final class SequenceCommand implements Callable<Integer> {
     /** A plan that was chosen by simulation is shown in replications of its own: those that chose it flatter it. */
     private void simulate(Scenario read, PlanFigures plan, PlanSimulation simulation, Trying trying)
             throws IOException {
-        if (replications == 0) {
+        if (!trials.isWanted()) {
             return;
         }
-        PlanTrial trial = trying.of(plan, robust == 0 ? 0 : replications);
+        PlanTrial trial = trying.of(plan, robust == 0 ? 0 : trials.most());
         OrdersAtRisk risks = simulation.atRisk(trial, new PlantClock(read.info().start()));
+        print(trials.told(trial.contenders().get(0).outcomes().size()));
         print(trial.lines(console.ink()));
         print(risks.lines(console.ink()));
         if (out != null) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import spoolyard.analysis.sequence.Changeovers;
 import spoolyard.analysis.sequence.Job;
 import spoolyard.analysis.sequence.Plan;
@@ -25,7 +26,9 @@ final class Dispatch {
     private final List<List<Integer>> plan = new ArrayList<>();
     private final double[] worked;
     private final int[] state;
-    private final boolean[] isDone;
+    private final double[] releaseS;
+    private final int[][] openOn;
+    private final int[] openCount;
     private int open;
 
     private Dispatch(PlantBook book, NextOrder rule) {
@@ -35,8 +38,15 @@ final class Dispatch {
         int lines = book.problem().lines().size();
         worked = new double[lines];
         state = new int[lines];
-        isDone = new boolean[book.problem().jobs().size()];
-        open = isDone.length;
+        List<Job> jobs = book.problem().jobs();
+        releaseS = jobs.stream().mapToDouble(Job::releaseS).toArray();
+        openOn = IntStream.range(0, lines)
+                .mapToObj(line -> IntStream.range(0, jobs.size())
+                        .filter(job -> jobs.get(job).canRunOn(line))
+                        .toArray())
+                .toArray(int[][]::new);
+        openCount = Arrays.stream(openOn).mapToInt(each -> each.length).toArray();
+        open = jobs.size();
         for (int line = 0; line < lines; line++) {
             plan.add(new ArrayList<>());
             SequencedLine each = book.problem().lines().get(line);
@@ -68,29 +78,32 @@ final class Dispatch {
         }
         double now = soonestS;
         int taker = line;
-        List<Integer> candidates = openOn(taker).stream()
-                .filter(job -> book.problem().jobs().get(job).releaseS() <= now + 1e-6)
+        List<Integer> candidates = Arrays.stream(openOn[taker], 0, openCount[taker])
+                .filter(job -> releaseS[job] <= now + 1e-6)
+                .boxed()
                 .toList();
         make(taker, choose(taker, candidates));
     }
 
     private double earliestBeginS(int line) {
         double freeS = book.problem().lines().get(line).hours().startOfS(worked[line]);
-        return openOn(line).stream()
-                .mapToDouble(
-                        job -> Math.max(freeS, book.problem().jobs().get(job).releaseS()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        double firstS = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < openCount[line]; i++) {
+            firstS = Math.min(firstS, Math.max(freeS, releaseS[openOn[line][i]]));
+        }
+        return firstS;
     }
 
-    private List<Integer> openOn(int line) {
-        List<Integer> jobs = new ArrayList<>();
-        for (int job = 0; job < isDone.length; job++) {
-            if (!isDone[job] && book.problem().jobs().get(job).canRunOn(line)) {
-                jobs.add(job);
+    /** Takes an order off the lists of all lines; they stay in book order. */
+    private void close(int job) {
+        for (int line = 0; line < openOn.length; line++) {
+            int place = Arrays.binarySearch(openOn[line], 0, openCount[line], job);
+            if (place >= 0) {
+                openCount[line]--;
+                System.arraycopy(openOn[line], place + 1, openOn[line], place, openCount[line] - place);
             }
         }
-        return jobs;
+        open--;
     }
 
     private int choose(int line, List<Integer> candidates) {
@@ -116,8 +129,7 @@ final class Dispatch {
                 + job.runS().get(line);
         state[line] = job.product();
         plan.get(line).add(number);
-        isDone[number] = true;
-        open--;
+        close(number);
     }
 
     @Override

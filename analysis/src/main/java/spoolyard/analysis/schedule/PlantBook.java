@@ -57,7 +57,9 @@ public record PlantBook(
      * @return another book, frozen orders as here
      */
     public PlantBook with(Experience experience) {
-        return of(plant, weights, frozen(), experience);
+        SequencingProblem taught =
+                new SequencingProblem(jobs(plant, weights, products, experience), problem.lines(), 0);
+        return new PlantBook(plant, weights, products, taught, experience);
     }
 
     /**
@@ -78,27 +80,37 @@ public record PlantBook(
 
     private static PlantBook of(Plant plant, Weights weights, Map<String, List<String>> frozen, Experience experience) {
         List<Product> products = products(plant);
+        List<Job> jobs = jobs(plant, weights, products, experience);
+        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(plant, weights);
+        List<List<Integer>> first = plant.lines().stream()
+                .map(line -> frozen.getOrDefault(line.name(), List.of()).stream()
+                        .map(id -> numberOf(plant, id))
+                        .toList())
+                .toList();
+        List<SequencedLine> lines = IntStream.range(0, plant.lines().size())
+                .parallel()
+                .mapToObj(i -> line(arithmetic, plant, plant.lines().get(i), products, first.get(i)))
+                .toList();
+        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0), experience);
+    }
+
+    private static List<Job> jobs(Plant plant, Weights weights, List<Product> products, Experience experience) {
         List<LineTimes> times =
                 plant.lines().stream().map(line -> new LineTimes(plant, line)).toList();
         JobMaker maker = new JobMaker(plant, weights, times, experience);
-        List<Job> jobs = IntStream.range(0, plant.book().orders().size())
-                .mapToObj(order -> maker.job(
-                        order,
-                        numberOf(products, plant.book().orders().get(order).product())))
+        List<Order> orders = plant.book().orders();
+        return IntStream.range(0, orders.size())
+                .mapToObj(order ->
+                        maker.job(order, numberOf(products, orders.get(order).product())))
                 .toList();
-        ChangeoverArithmetic arithmetic = new ChangeoverArithmetic(plant, weights);
-        List<SequencedLine> lines = new ArrayList<>();
-        for (int line = 0; line < plant.lines().size(); line++) {
-            Line each = plant.lines().get(line);
-            List<Integer> first = frozen.getOrDefault(each.name(), List.of()).stream()
-                    .map(id -> numberOf(plant, id))
-                    .toList();
-            WorkingTime hours = times.get(line).hours();
-            WeekEnds ends = weekEnds(
-                    arithmetic, plant, each, products, times.get(line).weekEndsS(hours), ChangeoverEstimate::money);
-            lines.add(new SequencedLine(each.name(), hours, changeovers(arithmetic, each, products), first, ends));
-        }
-        return new PlantBook(plant, weights, products, new SequencingProblem(jobs, lines, 0), experience);
+    }
+
+    private static SequencedLine line(
+            ChangeoverArithmetic arithmetic, Plant plant, Line line, List<Product> products, List<Integer> first) {
+        LineTimes times = new LineTimes(plant, line);
+        WorkingTime hours = times.hours();
+        WeekEnds ends = weekEnds(arithmetic, plant, line, products, times.weekEndsS(hours), ChangeoverEstimate::money);
+        return new SequencedLine(line.name(), hours, changeovers(arithmetic, line, products), first, ends);
     }
 
     private static List<Product> products(Plant plant) {

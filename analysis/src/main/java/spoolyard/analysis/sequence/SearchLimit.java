@@ -20,6 +20,16 @@ public record SearchLimit(double iterations, double seconds) {
     }
 
     /**
+     * A part of it.
+     *
+     * @param share {@code > 0}
+     * @return both limits times the share
+     */
+    public SearchLimit times(double share) {
+        return new SearchLimit(iterations * share, seconds * share);
+    }
+
+    /**
      * A number of iterations.
      *
      * @param count changes tried by each chain, {@code > 0}

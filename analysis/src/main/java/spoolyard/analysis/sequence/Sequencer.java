@@ -56,15 +56,39 @@ public final class Sequencer {
      * @throws IllegalArgumentException if a start isn't a plan of the problem
      */
     public Solution solve(List<Plan> starts) {
+        return bounded(problem, find(starts));
+    }
+
+    /**
+     * Searches, with the quick bound alone.
+     *
+     * @param starts plans to begin with; may be empty
+     * @return the best plan found; {@link #bounded} makes its bound better
+     * @throws IllegalArgumentException if a start isn't a plan of the problem
+     */
+    public Solution find(List<Plan> starts) {
         if (ExactProgramme.isFor(problem) && !problem.hasWeekEnds()) {
             TimedPlan plan = TimedPlan.of(problem, ExactProgramme.solve(problem));
             return new Solution(plan, plan.cost(), true);
         }
         bound = LowerBound.of(problem.withoutWeekEnds());
         TimedPlan best = search(starts);
-        bound = LowerBound.of(problem, best);
-        boolean isProved = LowerBound.isReached(best.cost(), bound);
-        return new Solution(best, Math.min(bound, best.cost()), isProved);
+        return solution(best, bound);
+    }
+
+    /**
+     * The better bound on what was found.
+     *
+     * @param problem what was searched
+     * @param found what was found
+     * @return the same plan
+     */
+    public static Solution bounded(SequencingProblem problem, Solution found) {
+        return found.isProvedBest() ? found : solution(found.plan(), LowerBound.of(problem, found.plan()));
+    }
+
+    private static Solution solution(TimedPlan plan, double bound) {
+        return new Solution(plan, Math.min(bound, plan.cost()), LowerBound.isReached(plan.cost(), bound));
     }
 
     private TimedPlan search(List<Plan> starts) {

@@ -16,11 +16,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** Ctrl-C as a terminal sends it, to a program of its own. A shell shows an end by INT as 128 + 2 (POSIX sh, 2.8.2). */
+/**
+ * Ctrl-C as a terminal sends it, and TERM as a shut-down does, to a program of its own. A shell shows an end by INT as 128 + 2 and
+ * by TERM as 128 + 15 (POSIX sh, 2.8.2).
+ */
 @DisabledOnOs(OS.WINDOWS)
 final class InterruptedSequenceTest {
     private static final int BY_INT = 130;
+    private static final int BY_TERM = 143;
+    private static final Path ORRENVALE = Path.of("..", "scenarios", "orrenvale");
+    private static final String LEARNING = "learning, ";
+    private static final String BOUND = "reckoning the bound";
+    private static final String TRIAL = "replications";
     private static final List<String> WHOLE = List.of(
             "all-lines.html",
             "L1.html",
@@ -49,7 +59,7 @@ final class InterruptedSequenceTest {
                 "-Dspoolyard.terminals=err",
                 Spoolyard.class.getName(),
                 "sequence",
-                Path.of("..", "scenarios", "orrenvale").toString(),
+                ORRENVALE.toString(),
                 "--replications=10000",
                 "--out=" + root.resolve("plan"));
         builder.command().addAll(List.of(options));
@@ -75,7 +85,32 @@ final class InterruptedSequenceTest {
     }
 
     private void interrupt() throws IOException, InterruptedException {
-        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
+        send("-INT");
+    }
+
+    private void send(String signal) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", signal, Long.toString(process.pid())).start().waitFor();
+    }
+
+    private void hearThatThePlanIsWritten() throws IOException {
+        hear("Plan in ");
+        hear(root.resolve("plan").toString());
+    }
+
+    private void endsWithThePlanWhole(int code) throws IOException, InterruptedException {
+        assertThat(ended()).isEqualTo(code);
+        assertThat(files()).isEqualTo(WHOLE);
+        for (Path page : pages()) {
+            assertThat(Files.readString(page)).endsWith("</html>\n");
+        }
+        assertThat(Files.readAllLines(root.resolve("plan").resolve("plan.csv")))
+                .hasSameSizeAs(Files.readAllLines(ORRENVALE.resolve("orders.csv")));
+    }
+
+    private List<Path> pages() throws IOException {
+        try (Stream<Path> all = Files.list(root.resolve("plan").resolve("floor"))) {
+            return all.toList();
+        }
     }
 
     private int ended() throws InterruptedException {
@@ -93,24 +128,20 @@ final class InterruptedSequenceTest {
     }
 
     @Test
-    void theFirstEndsTheSearchAndOneInTheSimulationTheProgramWithThePlanWhole()
-            throws IOException, InterruptedException {
+    void theFirstEndsTheSearchAndOneInTheSimulationTheProgram() throws IOException, InterruptedException {
         start("--seconds=3600", "--learn=0");
         hear("searching");
 
         interrupt();
-        hear("Plan in ");
-        hear("replications");
+        hearThatThePlanIsWritten();
+        hear(TRIAL);
         interrupt();
 
-        assertThat(ended()).isEqualTo(BY_INT);
-        assertThat(files()).isEqualTo(WHOLE);
-        assertThat(Files.readString(root.resolve("plan").resolve("floor").resolve("L1.html")))
-                .endsWith("</html>\n");
+        endsWithThePlanWhole(BY_INT);
     }
 
     @Test
-    void aSecondBeforeThePlanIsWrittenEndsTheProgramWithThePlanWhole() throws IOException, InterruptedException {
+    void aSecondBeforeThePlanIsWrittenEndsTheProgram() throws IOException, InterruptedException {
         start("--seconds=3600", "--learn=0");
         hear("searching");
 
@@ -118,7 +149,68 @@ final class InterruptedSequenceTest {
         hear("Judged by");
         interrupt();
 
-        assertThat(ended()).isEqualTo(BY_INT);
-        assertThat(files()).isEqualTo(WHOLE);
+        endsWithThePlanWhole(BY_INT);
+    }
+
+    @Test
+    void theFirstWhileLearningGoesOnWithWhatWasLearned() throws IOException, InterruptedException {
+        start("--seconds=3600");
+        hear(LEARNING);
+
+        interrupt();
+        hear("The search was ended early");
+        hear(TRIAL);
+        interrupt();
+
+        endsWithThePlanWhole(BY_INT);
+    }
+
+    @Test
+    void theFirstDuringTheBoundGoesOnWithThePlan() throws IOException, InterruptedException {
+        start("--iterations=1000", "--learn=0");
+        hear(BOUND);
+
+        interrupt();
+        hearThatThePlanIsWritten();
+        hear(TRIAL);
+        interrupt();
+
+        endsWithThePlanWhole(BY_INT);
+    }
+
+    @Test
+    void theFirstInTheSimulationEndsTheProgram() throws IOException, InterruptedException {
+        start("--iterations=1000", "--learn=0");
+        hearThatThePlanIsWritten();
+        hear(TRIAL);
+
+        interrupt();
+
+        endsWithThePlanWhole(BY_INT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {LEARNING, "searching", BOUND})
+    void aShutDownBeforeThePlanIsWrittenEndsTheProgramThen(String part) throws IOException, InterruptedException {
+        start(
+                part.equals(BOUND) ? "--iterations=1000" : "--seconds=3600",
+                part.equals(LEARNING) ? "--learn=2" : "--learn=0");
+        hear(part);
+
+        send("-TERM");
+        hearThatThePlanIsWritten();
+
+        endsWithThePlanWhole(BY_TERM);
+    }
+
+    @Test
+    void aShutDownInTheSimulationEndsTheProgram() throws IOException, InterruptedException {
+        start("--iterations=1000", "--learn=0");
+        hearThatThePlanIsWritten();
+        hear(TRIAL);
+
+        send("-TERM");
+
+        endsWithThePlanWhole(BY_TERM);
     }
 }

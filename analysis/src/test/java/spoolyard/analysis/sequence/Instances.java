@@ -33,13 +33,23 @@ final class Instances {
         int size = Integer.parseInt(tsplib.replaceAll("(?s).*DIMENSION:\\s*(\\d+).*", "$1"));
         double[] numbers =
                 numbers(tsplib.substring(tsplib.indexOf("WEIGHT_SECTION") + 14).replace("EOF", ""));
+        double[][] distance = new double[size][];
+        for (int from = 0; from < size; from++) {
+            distance[from] = Arrays.copyOfRange(numbers, from * size, (from + 1) * size);
+        }
+        return tour(distance);
+    }
+
+    /** Distances from the row to the column. */
+    static SequencingProblem tour(double[][] distance) {
+        int size = distance.length;
         Changeovers.Table table = Changeovers.table(size - 1);
         for (int from = 0; from < size; from++) {
             for (int to = 0; to < size; to++) {
                 if (from != to) {
                     int row = from == 0 ? size - 1 : from - 1;
                     int column = to == 0 ? size : to - 1;
-                    table.set(row, column, numbers[from * size + to], 0);
+                    table.set(row, column, distance[from][to], 0);
                 }
             }
         }
