@@ -14,7 +14,7 @@ import spoolyard.core.plant.Plant;
 
 /**
  * Searches, runs what was found, learns from the run and searches again. The first lesson is today's order. The limit of the
- * search is shared by all rounds.
+ * search is shared by all rounds. The bound of the last plan is then raised.
  */
 final class LearningSearch {
     /** Most rounds of learning. */
@@ -66,7 +66,7 @@ final class LearningSearch {
             PlantBook book = plain.with(experience);
             found = new Found(book, search(book, Optional.ofNullable(found), stop));
         }
-        return found;
+        return new Found(found.book(), search.bounded(found.book().problem(), found.solution(), stop, console));
     }
 
     private Experience learned(PlantBook plain, Optional<Found> before) {
