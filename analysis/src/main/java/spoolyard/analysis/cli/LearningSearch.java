@@ -10,14 +10,13 @@ import spoolyard.analysis.schedule.PlanFigures;
 import spoolyard.analysis.schedule.PlantBook;
 import spoolyard.analysis.sequence.Plan;
 import spoolyard.analysis.sequence.SearchLimit;
-import spoolyard.analysis.sequence.Sequencer;
 import spoolyard.analysis.sequence.Solution;
 import spoolyard.analysis.sequence.Stop;
 import spoolyard.core.plant.Plant;
 
 /**
  * Searches, runs what was found, learns from the run and searches again. The first lesson is today's order. The limit of the
- * search is shared by all rounds; seconds are those of the lessons too.
+ * search is shared by all rounds; seconds are those of the lessons too. The bound of the last plan is then raised.
  */
 final class LearningSearch {
     /** Most rounds of learning. */
@@ -82,14 +81,11 @@ final class LearningSearch {
             SearchLimit limit = new SearchLimit(share * whole.iterations(), leftS / (searches - round));
             found = Optional.of(search(book, found, limit, stop));
         }
-        return bounded(found.orElseThrow());
+        return bounded(found.orElseThrow(), stop);
     }
 
-    private Found bounded(Found found) {
-        SearchLine line = new SearchLine(console);
-        line.bounding();
-        Solution solution = Sequencer.bounded(found.book.problem(), found.solution);
-        line.clear();
+    private Found bounded(Found found, Stop stop) {
+        Solution solution = search.bounded(found.book.problem(), found.solution, stop, console);
         return new Found(found.book, solution, found.baselines, found.learnedFrom);
     }
 

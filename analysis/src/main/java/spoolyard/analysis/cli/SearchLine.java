@@ -18,6 +18,10 @@ final class SearchLine {
         show(String.format(Locale.ROOT, "searching, %.0f %% done: cost %.0f, bound %.0f", 100 * share, cost, bound));
     }
 
+    void bounding(double cost, double bound) {
+        show(String.format(Locale.ROOT, "raising the bound: cost %.0f, bound %.0f so far", cost, bound));
+    }
+
     void plans(int plans, double share) {
         show(String.format(Locale.ROOT, "searching, %.0f %% done: %d plans", 100 * share, plans));
     }
@@ -25,10 +29,6 @@ final class SearchLine {
     /** Replications to learn from, of so many at most. */
     void learning(int done, int most) {
         show(String.format(Locale.ROOT, "learning, %d of %d replications", done, most));
-    }
-
-    void bounding() {
-        show("reckoning the bound");
     }
 
     private void show(String text) {

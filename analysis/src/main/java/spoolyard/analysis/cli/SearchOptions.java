@@ -4,6 +4,7 @@ import java.util.List;
 import picocli.CommandLine.Option;
 import spoolyard.analysis.sequence.Plan;
 import spoolyard.analysis.sequence.SearchLimit;
+import spoolyard.analysis.sequence.SearchProgress;
 import spoolyard.analysis.sequence.SearchSettings;
 import spoolyard.analysis.sequence.Sequencer;
 import spoolyard.analysis.sequence.SequencingProblem;
@@ -136,5 +137,23 @@ final class SearchOptions {
         Solution solution = new Sequencer(problem, settings, stop, line::show).find(starts);
         line.clear();
         return solution;
+    }
+
+    /**
+     * Seeks a better bound for a plan, and shows on a terminal that it does.
+     *
+     * @param problem what was solved
+     * @param found what the search came to
+     * @param stop ends it early
+     * @param console where it may be shown
+     * @return the same plan with a bound that is no lower
+     */
+    Solution bounded(SequencingProblem problem, Solution found, Stop stop, Console console) {
+        SearchLine line = new SearchLine(console);
+        line.bounding(found.plan().cost(), found.bound());
+        SearchSettings settings = settings(limit(problem.jobs().size()), 0);
+        Solution bounded = new Sequencer(problem, settings, stop, SearchProgress.UNHEARD).bounded(found);
+        line.clear();
+        return bounded;
     }
 }

@@ -146,7 +146,7 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
         String least = "No plan can cost less than " + Figures.shown(solution.bound(), 0);
         return solution.bound() > 0
                 ? least + ": this one is at most " + Figures.shown(100 * solution.mostAboveBound(), 0)
-                        + " % above that bound. The bound is loose; the best plan lies between."
+                        + " % above that bound. The best plan lies between."
                 : least + ": the bound says nothing about this plan.";
     }
 

@@ -14,7 +14,7 @@ import java.util.concurrent.TimeoutException;
 
 /**
  * Finds a good plan, or the best: the exact programme for small books, local search in several chains for all others, and a
- * lower bound. The plan is never dearer than any that it is given to start from.
+ * lower bound, a quick one with the plan and better ones when asked for. The plan is never dearer than any that it is given to start from.
  *
  * <p>Purges at the end of weeks are not seen by the chains: the plans that they find are reckoned with them, and the best is
  * made cheaper by moves that see them.
@@ -24,6 +24,7 @@ import java.util.concurrent.TimeoutException;
  */
 public final class Sequencer {
     private static final double[] ROUND_SHARES = {0.1, 0.3, 0.6};
+    private static final double BOUND_SHARE = 0.25;
     private static final long REPORT_MS = 200;
 
     private final SequencingProblem problem;
@@ -56,7 +57,10 @@ public final class Sequencer {
      * @throws IllegalArgumentException if a start isn't a plan of the problem
      */
     public Solution solve(List<Plan> starts) {
-        return bounded(problem, find(starts));
+        Solution found = find(starts);
+        return found.isProvedBest()
+                ? found
+                : solution(found.plan(), LowerBound.of(problem.withoutWeekEnds(), found.plan()));
     }
 
     /**
@@ -77,14 +81,19 @@ public final class Sequencer {
     }
 
     /**
-     * The better bound on what was found.
+     * Seeks a better bound for a plan that was found, for at most a quarter of the limit of the search.
      *
-     * @param problem what was searched
-     * @param found what was found
-     * @return the same plan
+     * @param found what a search came to
+     * @return the same plan, with a bound that is no lower
      */
-    public static Solution bounded(SequencingProblem problem, Solution found) {
-        return found.isProvedBest() ? found : solution(found.plan(), LowerBound.of(problem, found.plan()));
+    public Solution bounded(Solution found) {
+        if (found.isProvedBest()) {
+            return found;
+        }
+        Budget budget = new Budget(settings.limit(), BOUND_SHARE, stop);
+        TimedPlan plan = found.plan();
+        double better = LowerBound.of(problem.withoutWeekEnds(), plan, budget, settings.threads());
+        return solution(plan, Math.max(found.bound(), better));
     }
 
     private static Solution solution(TimedPlan plan, double bound) {

@@ -123,4 +123,27 @@ final class InstanceSetsTest {
 
         assertThat(shares).allSatisfy(share -> assertThat(share).isLessThanOrEqualTo(1e-9));
     }
+
+    /** Sources as above; plans by cheapest insertion guide the bound. */
+    @Test
+    void boundsAreNotAboveWhatIsPublished() throws IOException {
+        Path tours = folder().resolve("tsplib");
+        Path late = folder().resolve("wtsds");
+
+        published(tours.resolve("optimal_values.csv"), 2)
+                .forEach((name, optimum) -> bound(name, optimum, Instances.tour(read(tours.resolve(name + ".atsp")))));
+        published(late.resolve("values.csv"), 1)
+                .forEach((name, best) -> bound(
+                        name, best, Instances.weightedTardiness(read(late.resolve("wt_sds_" + name + ".instance")))));
+    }
+
+    private static void bound(String name, double published, SequencingProblem problem) {
+        TimedPlan plan = TimedPlan.of(problem, CheapestInsertion.plan(problem));
+        Budget budget = new Budget(SearchLimit.seconds(SECONDS / 4), 1, new Stop());
+        double bound = LowerBound.of(problem, plan, budget, 2);
+        System.out.printf(
+                "%s | %.0f | bound %.0f, without whole lines %.0f%n",
+                name, published, bound, LowerBound.of(problem, plan));
+        assertThat(bound).as(name).isLessThanOrEqualTo(published + 1e-6);
+    }
 }

@@ -83,9 +83,35 @@ class WeekEndsTest {
         assertThat(with.bound()).isLessThanOrEqualTo(22);
     }
 
+    /** Black then white: 7 for the purge at 10 and 10 from natural, as above, though white and black cost 100 from each other. */
+    @Test
+    void theBoundAllowsForChangeoversFromClean() {
+        SequencingProblem cheap = problem(atTen());
+        Changeovers dear = Changeovers.table(3)
+                .set(0, 1, 100, 4)
+                .set(1, 0, 100, 4)
+                .set(2, 1, 10, 1)
+                .done();
+        SequencedLine line = cheap.lines().get(0);
+        SequencedLine dearLine = new SequencedLine("L", line.hours(), dear, List.of(), line.weekEnds());
+        Job white = new Job("white", 1, 0, Double.POSITIVE_INFINITY, 0, List.of(3.0));
+
+        Solution found = solved(new SequencingProblem(List.of(cheap.jobs().get(0), white), List.of(dearLine), 0));
+
+        assertThat(found.plan().cost()).isEqualTo(7 + 10);
+        assertThat(found.bound()).isLessThanOrEqualTo(7 + 10);
+    }
+
     private static Solution solved(SequencingProblem problem) {
         SearchSettings settings = new SearchSettings(new SearchLimit(2000, Double.POSITIVE_INFINITY), 1, 1, 1);
         return new Sequencer(problem, settings, new Stop(), (cost, bound, share) -> {}).solve(List.of());
+    }
+
+    private static double bounded(SequencingProblem problem, Solution found) {
+        SearchSettings settings = new SearchSettings(SearchLimit.iterations(1e6), 1, 1, 1);
+        return new Sequencer(problem, settings, new Stop(), SearchProgress.UNHEARD)
+                .bounded(found)
+                .bound();
     }
 
     /** Every order of five on one line is tried. */
@@ -99,6 +125,7 @@ class WeekEndsTest {
             Solution found = solved(problem);
 
             assertThat(found.bound()).as("seed %d", seed).isLessThanOrEqualTo(best + 1e-6);
+            assertThat(bounded(problem, found)).as("seed %d", seed).isBetween(found.bound(), best + 1e-6);
             assertThat(found.plan().cost()).as("seed %d", seed).isGreaterThanOrEqualTo(best - 1e-6);
             missed += found.plan().cost() > best + 1e-6 ? 1 : 0;
         }
