@@ -111,7 +111,10 @@ class StoresTest {
         assertThat(run.stocks().get(0).lineWaitS()).isCloseTo(2 * 21600, within(1e-3));
     }
 
-    /** 0.4 kg of white concentrate last for 10 kg, 2000 s; then the black order is made, of which there is enough. */
+    /**
+     * 0.4 kg of white concentrate last for 10 kg, 2000 s; then the black order is made, of which there is enough, from 2400 s
+     * on: the 131st spool is off the winder at 28 650 s.
+     */
     @Test
     void aLineThatLacksAColourMakesAnotherOrder() {
         PlantSketch sketch = shortOfWhite();
@@ -120,7 +123,8 @@ class StoresTest {
 
         assertThat(run.lines().get(0).stateS().get(LineState.PURGING)).isCloseTo(400, within(EXACT));
         assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isZero();
-        assertThat(run.orders().get(1).goodSpools()).isPositive();
+        assertThat(run.orders().get(0).goodSpools()).isEqualTo(10);
+        assertThat(run.orders().get(1).goodSpools()).isEqualTo(131);
         assertThat(run.stocks().get(0).used()).isCloseTo(0.4, within(EXACT));
     }
 
@@ -154,7 +158,7 @@ class StoresTest {
         assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isCloseTo(8 * 3600 - 1000, within(EXACT));
     }
 
-    /** Two strands and five spools: after two each the fifth is too few for both. */
+    /** Two strands, a spool in 400 s each, and five spools: after two each, at 800 s, the fifth is too few for both. */
     @Test
     void everyStrandNeedsASpool() {
         PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 1000).store(Kind.SPOOLS, "all", 5);
@@ -164,10 +168,13 @@ class StoresTest {
 
         assertThat(run.stocks().get(0).used()).isEqualTo(4);
         assertThat(run.stocks().get(0).closing()).isEqualTo(1);
-        assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isPositive();
+        assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isCloseTo(8 * 3600 - 800, within(1e-3));
     }
 
-    /** Cartons for 4 spools each: three of them hold 12 spools; the rest of 8 h x 18 spools waits, until 2 more come. */
+    /**
+     * Cartons for 4 spools each: three of them hold 12 spools; the 13th comes at 2650 s and waits, until 2 more come at
+     * 14 400 s. Eight are packed by 14 560 s, and the others wait to the end.
+     */
     @Test
     void withoutCartonsNothingIsPacked() {
         PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 1000);
@@ -185,7 +192,8 @@ class StoresTest {
         assertThat(run.flow().packed()).isEqualTo(20);
         assertThat(run.flow().cartons()).isEqualTo(5);
         assertThat(run.stocks().get(0).closing()).isZero();
-        assertThat(run.finishing().get(0).stateS().get(ServerState.NO_CARTON)).isGreaterThan(5 * 3600);
+        assertThat(run.finishing().get(0).stateS().get(ServerState.NO_CARTON))
+                .isCloseTo(14_400 - 2650 + 28_800 - 14_560, within(1e-3));
     }
 
     /** A size without cartons does not hold up the other. */
@@ -233,7 +241,10 @@ class StoresTest {
         assertThat(run.stocks().get(1).used()).isCloseTo(2, within(EXACT));
     }
 
-    /** 4 % of 30 kg + 10 kg are 1.6 kg of white; the last batch is as large as the 0.2 kg that are left, 5 kg. */
+    /**
+     * 4 % of 30 kg + 10 kg are 1.6 kg of white; the last batch is as large as the 0.2 kg that are left, 5 kg. 45 kg are
+     * through after 9000 s.
+     */
     @Test
     void aBlendTakesItsColourByTheBatch() {
         PlantSketch sketch = batches(MaterialSupply.Layout.BLEND_FIRST);
@@ -244,7 +255,7 @@ class StoresTest {
 
         assertThat(run.lines().get(0).fedKg()).isCloseTo(45, within(EXACT));
         assertThat(run.stocks().get(0).closing()).isCloseTo(0, within(EXACT));
-        assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isPositive();
+        assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isCloseTo(28_800 - 9000, within(1e-3));
     }
 
     private static PlantSketch batches(MaterialSupply.Layout layout) {
