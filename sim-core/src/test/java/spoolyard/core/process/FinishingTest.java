@@ -110,7 +110,8 @@ class FinishingTest {
 
         StationResult sealing = run(sketch).finishing().get(0);
 
-        // Works 100-180 and 200-250, where 130 s of work are over; jam to 280; goes on 280-310. 310-390; 400-420, jam to
+        // Works 100-180 and 200-250, where 130 s of work are over; jam to 280; goes on 280-310. 310-390; 400-420, jam
+        // to
         // 450, 450-510; 510-580, jam to 610, 610-620; 620 on: the spool of 600 has waited for 20 s.
         assertThat(sealing.spools()).isEqualTo(5);
         assertThat(sealing.longestWaitS()).isCloseTo(20, within(1e-6));
@@ -126,7 +127,8 @@ class FinishingTest {
 
         RunResult result = run(sketch);
 
-        // Spool 1: 100-150, jam to 180, 180-210. Spool 2 (came at 200): 210-230, jam to 260, 260-310, jam to 340, 340-350.
+        // Spool 1: 100-150, jam to 180, 180-210. Spool 2 (came at 200): 210-230, jam to 260, 260-310, jam to 340,
+        // 340-350.
         // Spool 3 (came at 300): 350-390, where the next jam is due.
         assertThat(result.flow().packed()).isEqualTo(2);
         assertThat(result.finishing().get(0).stateS().get(ServerState.DOWN)).isCloseTo(90, within(1e-6));

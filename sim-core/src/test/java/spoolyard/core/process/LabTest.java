@@ -97,7 +97,8 @@ class LabTest {
         RunResult result =
                 run(inbound(1), lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
 
-        // lots are complete at 1000, 2000, 3000 s and released 600 s later, the third at the last instant: 20 spools are
+        // lots are complete at 1000, 2000, 3000 s and released 600 s later, the third at the last instant: 20 spools
+        // are
         // packed, 10 wait to be and 6 are held
         assertThat(result.flow().packed()).isEqualTo(20);
         assertThat(lots(result).judged()).isEqualTo(3);

@@ -89,7 +89,8 @@ class MaterialSupplyTest {
         RunResult result = run(
                 sketch(7, Layout.BLEND_FIRST, 72, 36).order("SO-1", WHITE, 3).order("SO-2", BLACK, 1000));
 
-        // At (72 - 36) / 4 = 9 kg/h the order ends at 1200 s; clean 1800 s, load 900 s, dry 14400 s; then 2 kg of purge to
+        // At (72 - 36) / 4 = 9 kg/h the order ends at 1200 s; clean 1800 s, load 900 s, dry 14400 s; then 2 kg of purge
+        // to
         // 19 100 s, and 15.25 kg of black in the last 6100 s.
         LineResult line = result.lines().get(0);
         assertThat(line.stateS().get(LineState.WAITING_FOR_MATERIAL)).isCloseTo(17100, within(1e-6));

@@ -45,15 +45,7 @@ class MobileDryerTest {
                 Layout.BLEND_FIRST, 18, 0, new Law.Fixed(300), new Law.Fixed(600), CrewNeed.NOBODY, true));
         ChangeoverRules was = sketch.changeovers;
         sketch.changeovers = new ChangeoverRules(
-                purges(),
-                was.unmeasured(),
-                List.of(),
-                List.of(),
-                List.of(),
-                0,
-                0,
-                true,
-                ChangeoverRules.Approval.NONE);
+                purges(), was.unmeasured(), List.of(), List.of(), List.of(), 0, 0, true, ChangeoverRules.Approval.NONE);
         return sketch;
     }
 
@@ -86,8 +78,10 @@ class MobileDryerTest {
      */
     @Test
     void theOwnHopperIsLoadedWhileADryerOnWheelsFeeds() {
-        PlantSketch sketch =
-                sketch(1, 12_000, mobile(18)).order("1", W, 30).order("2", B, 17).order("3", W, 1000);
+        PlantSketch sketch = sketch(1, 12_000, mobile(18))
+                .order("1", W, 30)
+                .order("2", B, 17)
+                .order("3", W, 1000);
 
         RunResult run = run(sketch);
 

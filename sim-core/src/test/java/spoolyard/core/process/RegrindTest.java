@@ -197,6 +197,15 @@ class RegrindTest {
         assertThat(run.regrind().get(0).broughtKg()).isZero();
     }
 
+    /** 2 kg become 1.8 kg, which find 1.9 kg of room. */
+    @Test
+    void dustTakesNoRoom() {
+        RunResult run = run(with(whiteThenBlack(), regrind(ALL, 1.9, 0)));
+
+        assertThat(run.regrind().get(0).noRoomKg()).isZero();
+        assertThat(stock(run, "regrind").received()).isCloseTo(1.8, within(EXACT));
+    }
+
     /** 1.8 kg find 1.5 kg of room. */
     @Test
     void aBatchThatFindsNoRoomIsSold() {

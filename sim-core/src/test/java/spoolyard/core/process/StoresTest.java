@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.StockItem.Delivery;
@@ -278,5 +280,106 @@ class StoresTest {
         LineResult line = run.lines().get(0);
         assertThat(line.stateS().get(LineState.PURGING)).isCloseTo(1000, within(EXACT));
         assertThat(line.stateS().get(LineState.NO_CONCENTRATE)).isCloseTo(8 * 3600 - 600 - 1000, within(EXACT));
+    }
+
+    /**
+     * Lead time 5 h, reorder point 99 kg = 90 kg + 9 kg, 18 kg an order: with 108 kg at first an order goes out at 0.5, 1.5 ...
+     * 19.5 h, five of them always on their way; the first comes at 5.5 h into 9 kg. Area to 5.5 h (108 + 9) / 2 x 5.5 = 321.75
+     * kg h, then 18 kg on average to 19.5 h and 22.5 kg x 0.5 h.
+     */
+    @Test
+    void whatIsOnItsWayCountsAgainstTheReorderPoint() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 10000);
+        sketch.hours = 20;
+        sketch.store(resin(108, List.of(), Optional.of(new Reorder(99, 18, new Law.Fixed(18_000), 9))));
+
+        StockResult stock = run(sketch).stocks().get(0);
+
+        assertThat(stock.ordersPlaced()).isEqualTo(20);
+        assertThat(stock.lowest()).isCloseTo(9, within(EXACT));
+        assertThat(stock.mean()).isCloseTo((321.75 + 14 * 18 + 0.5 * 22.5) / 20, within(EXACT));
+    }
+
+    /** 90 kg and 27 kg that come at 3 h are 54 kg at 3.5 h, not at 2 h; what is ordered then comes at 5.5 h, after the run. */
+    @Test
+    void aKnownDeliveryCountsAgainstTheReorderPoint() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 10000);
+        sketch.hours = 5;
+        sketch.store(resin(
+                90,
+                List.of(new Delivery(Ticks.ofSeconds(3 * 3600), 27)),
+                Optional.of(new Reorder(54, 90, new Law.Fixed(7200), 18))));
+
+        StockResult stock = run(sketch).stocks().get(0);
+
+        assertThat(stock.ordersPlaced()).isEqualTo(1);
+        assertThat(stock.received()).isCloseTo(27, within(EXACT));
+        assertThat(stock.lowest()).isCloseTo(27, within(EXACT));
+    }
+
+    /**
+     * 30 kg of a white blend, 10 kg of it fed, then the order is over: 20 kg go back, with 4 % of white. The hopper is cleaned
+     * to 2600 s and loaded with 30 kg of black, which last 6000 s, and again at 8660, 14 720, 20 780 and 26 840 s: 150 kg.
+     */
+    @Test
+    void whatIsEmptiedOutOfADryerGoesBackToTheStore() {
+        PlantSketch sketch = new PlantSketch()
+                .order("SO-1", PlantSketch.WHITE_PLA, 10)
+                .order("SO-2", PlantSketch.BLACK_PLA, 1000)
+                .store(Kind.RESIN, "PLA", 500)
+                .store(Kind.CONCENTRATE, "WHT", 5)
+                .store(Kind.CONCENTRATE, "BLK", 50);
+        sketch.supply = Optional.of(new MaterialSupply(
+                MaterialSupply.Layout.BLEND_FIRST,
+                30,
+                30,
+                new Law.Fixed(60),
+                new Law.Fixed(600),
+                CrewNeed.NOBODY,
+                true));
+
+        List<StockResult> stocks = run(sketch).stocks();
+
+        assertThat(stocks.get(0).used()).isCloseTo(9.6 + 150 * 0.97, within(EXACT));
+        assertThat(stocks.get(1).used()).isCloseTo(0.4, within(EXACT));
+        assertThat(stocks.get(2).used()).isCloseTo(4.5, within(EXACT));
+    }
+
+    /** A size of its own goes before what is for every size. */
+    @Test
+    void spoolsOfASizeAreTakenFromTheirOwnStock() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 20);
+        sketch.store(Kind.SPOOLS, "all", 50);
+        sketch.store(new StockItem(Kind.SPOOLS, "1", Optional.of(1.0), 50, List.of(), Optional.empty()));
+
+        List<StockResult> stocks = run(sketch).stocks();
+
+        assertThat(stocks.get(0).used()).isZero();
+        assertThat(stocks.get(1).used()).isEqualTo(20);
+    }
+
+    /**
+     * Three spools of PLA to 600 s; two melt volumes of compound, 1.7 kg in 340 s, from no store; then 2660 s of black PETG, 400
+     * s of it purge: 13.3 kg, 3 % of them concentrate.
+     */
+    @Test
+    void purgeCompoundTakesNothingFromTheStores() {
+        Product petg = new Product(new Polymer("PETG", 1270, 1, 205, 1200), PlantSketch.BLACK, 1.75, 1);
+        PlantSketch sketch = new PlantSketch()
+                .order("SO-1", PlantSketch.WHITE_PLA, 3)
+                .order("SO-2", petg, 1000)
+                .store(Kind.RESIN, "PETG", 500)
+                .store(Kind.CONCENTRATE, "BLK", 50);
+        sketch.hours = 1;
+        ChangeoverRules was = sketch.changeovers;
+        sketch.changeovers = new ChangeoverRules(
+                was.measured(), was.unmeasured(), List.of(), List.of(), List.of(), 0, 2, true, was.approval());
+
+        RunResult run = run(sketch);
+
+        assertThat(run.lines().get(0).use().compoundKg()).isCloseTo(1.7, within(EXACT));
+        assertThat(run.lines().get(0).fedKg()).isCloseTo(18, within(EXACT));
+        assertThat(run.stocks().get(0).used()).isCloseTo(13.3 * 0.97, within(EXACT));
+        assertThat(run.stocks().get(1).used()).isCloseTo(13.3 * 0.03, within(EXACT));
     }
 }
