@@ -121,9 +121,8 @@ class ExposureTest {
         // PA 3030 - 80 k s: 55 870 s in all, over 500 s to k = 31. PLA 3040 - 80 k s: 56 240 s, and 34 x 10 s.
         assertExposure(of(byArrival, "PA"), 31, 2950, 55_870);
         assertExposure(of(byArrival, "PLA"), 0, 2960, 56_580);
-        // PA 3040 - 90 k s: 49 830 s in all, over 500 s to k = 28; and 4 x 10 s. The first PLA goes at 3380 s. The sum
-        // of
-        // all turns is the same, as every turn takes 10 s: PLA has 55 870 + 56 580 - 49 870 s.
+        // PA 3040 - 90 k s: 49 830 s in all, over 500 s to k = 28; and 4 x 10 s. The first PLA goes at 3380 s. The
+        // sum of all turns is the same, as every turn takes 10 s: PLA has 55 870 + 56 580 - 49 870 s.
         assertExposure(of(byClock, "PA"), 28, 2950, 49_870);
         assertExposure(of(byClock, "PLA"), 0, 3280, 62_580);
         assertThat(byClock.flow().packed()).isEqualTo(byArrival.flow().packed()).isEqualTo(2 * 71);

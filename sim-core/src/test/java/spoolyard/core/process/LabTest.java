@@ -97,9 +97,8 @@ class LabTest {
         RunResult result =
                 run(inbound(1), lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
 
-        // lots are complete at 1000, 2000, 3000 s and released 600 s later, the third at the last instant: 20 spools
-        // are
-        // packed, 10 wait to be and 6 are held
+        // lots are complete at 1000, 2000, 3000 s and released 600 s later, the third at the last instant: 20
+        // spools are packed, 10 wait to be and 6 are held
         assertThat(result.flow().packed()).isEqualTo(20);
         assertThat(lots(result).judged()).isEqualTo(3);
         assertThat(result.flow().waiting() + result.flow().inWork()).isEqualTo(16);
@@ -221,12 +220,10 @@ class LabTest {
 
         RunResult result = run(sketch, lab(10, 1000, SOUND, Lab.Refusal.GRIND, List.of(test(600, CrewNeed.NOBODY))));
 
-        // In running time, spool n is made from 200 (n - 1) to 200 n s, and 500, 1010, 1520, 2030, 2540, 3050 s fall on
-        // spools 3, 6, 8, 11, 13 and 16. Spool 10 is off the winder at 2050 s, its lot judged at 2650 s without 3, 6
-        // and
-        // 8. Three more are off at 3300 s, and 11 and 13 are rejected at 3900 s. 14 and 15 are off at 4350 s, released
-        // at
-        // 4950 s and packed in a second each.
+        // In running time, spool n is made from 200 (n - 1) to 200 n s, and 500, 1010, 1520, 2030, 2540, 3050 s
+        // fall on spools 3, 6, 8, 11, 13 and 16. Spool 10 is off the winder at 2050 s, its lot judged at 2650 s
+        // without 3, 6 and 8. Three more are off at 3300 s, and 11 and 13 are rejected at 3900 s. 14 and 15 are off
+        // at 4350 s, released at 4950 s and packed in a second each.
         OrderResult order = result.orders().get(0);
         assertThat(order.lostSpools()).isEqualTo(5);
         assertThat(order.packedSpools()).isEqualTo(10);
