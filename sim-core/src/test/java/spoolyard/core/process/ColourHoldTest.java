@@ -120,7 +120,7 @@ class ColourHoldTest {
 
     /**
      * Refused at 1900 s: four spools held, 0.5 kg on the spool in progress (full at 2000 s). A further 1 kg of purge to 2100 s,
-     * then spools are full from 2300 s on; approved at 3000 s with 2300, 2500 and 2700 s off the winder.
+     * then spools are full from 2300 s on; approved at 3000 s with those of 2300, 2500, 2700 and 2900 s off the winder.
      */
     @Test
     void aRefusalScrapsWhatIsHeldPurgesOnAndIsJudgedAgain() {
@@ -140,7 +140,10 @@ class ColourHoldTest {
         assertThat(result.orders().get(1).lostSpools()).isEqualTo(4);
     }
 
-    /** Refused at 1900 s, the fifth spool, full at 1895 s, is still in hand until 1945 s: scrap as well. */
+    /**
+     * Off the winder 138 s after they are full: at 1338, 1538 and 1738 s. Refused at 1900 s, the fourth spool, full at 1800 s,
+     * is still in hand until 1938 s: scrap as well, with 0.5 kg of the fifth. Three more by 2838 s.
+     */
     @Test
     void aSpoolStillAtTheWinderSharesTheJudgement() {
         PlantSketch sketch = sketch(Meanwhile.HOLD, 0.4);
@@ -153,7 +156,6 @@ class ColourHoldTest {
                 .findFirst()
                 .orElseThrow();
 
-        // the spool full at 1800 s is off the winder at 1938 s, after the refusal at 1900 s
         assertThat(approvals(result).held()).isEqualTo(3 + 3);
         assertThat(approvals(result).scrapped()).isEqualTo(4);
         assertThat(result.lines().get(0).scrapKg().get(ScrapCause.REFUSED_COLOUR))

@@ -68,6 +68,8 @@ class ExposureTest {
         ExposureResult pa = of(result, "PA");
         assertThat(pa.beyond()).isEqualTo(5);
         assertThat(pa.longestS()).isCloseTo(950, within(1e-6));
+        // By k = 11 (1100 s, turn at 1150 s) they sum to 11 x 1040 - 90 x 66 = 5500 s; later ones do not wait.
+        assertThat(pa.exposedS()).isCloseTo(5500, within(1e-6));
         assertThat(pa.spools()).isEqualTo(35);
         assertThat(pa.scrapped() + pa.redried()).isZero();
     }
@@ -105,21 +107,32 @@ class ExposureTest {
         assertThat(result.flow().packed()).isEqualTo(30);
     }
 
+    /**
+     * Two spools come every 100 s, PA and after it PLA; from 3050 s on 60 wait, and one is sealed in 10 s, so that all
+     * have had their turn at 3790 s. First come: PA of 100 k s has its turn at 3030 + 20 k s, PLA 10 s later, to k = 37;
+     * after that PA goes at once and PLA in 10 s. By clock: PA of 100 k s at 3040 + 10 k s to k = 33, which ends at 3380
+     * s; then PLA, and the PA of 3400 to 3700 s, each of which comes when a PLA has just begun, 10 s after they came.
+     */
     @Test
     void theTightestClockGoesFirst() {
-        PlantSketch first = mixed();
-        PlantSketch tightest = mixed();
+        RunResult byArrival = run(mixed(), Exposure.Beyond.SEAL, Exposure.Order.FIRST_COME, 0);
+        RunResult byClock = run(mixed(), Exposure.Beyond.SEAL, Exposure.Order.TIGHTEST_CLOCK_FIRST, 0);
 
-        RunResult byArrival = run(first, Exposure.Beyond.SEAL, Exposure.Order.FIRST_COME, 0);
-        RunResult byClock = run(tightest, Exposure.Beyond.SEAL, Exposure.Order.TIGHTEST_CLOCK_FIRST, 0);
+        // PA 3030 - 80 k s: 55 870 s in all, over 500 s to k = 31. PLA 3040 - 80 k s: 56 240 s, and 34 x 10 s.
+        assertExposure(of(byArrival, "PA"), 31, 2950, 55_870);
+        assertExposure(of(byArrival, "PLA"), 0, 2960, 56_580);
+        // PA 3040 - 90 k s: 49 830 s in all, over 500 s to k = 28; and 4 x 10 s. The first PLA goes at 3380 s. The
+        // sum of all turns is the same, as every turn takes 10 s: PLA has 55 870 + 56 580 - 49 870 s.
+        assertExposure(of(byClock, "PA"), 28, 2950, 49_870);
+        assertExposure(of(byClock, "PLA"), 0, 3280, 62_580);
+        assertThat(byClock.flow().packed()).isEqualTo(byArrival.flow().packed()).isEqualTo(2 * 71);
+    }
 
-        // From 3050 s on 60 spools wait, every other with 500 s, and one is sealed in 10 s: first come, the last of the
-        // early ones waits for 650 s; by clock the last of them is sealed at 3350 s at the latest.
-        assertThat(of(byClock, "PA").longestS()).isLessThan(of(byArrival, "PA").longestS() + 1e-6);
-        assertThat(of(byClock, "PA").exposedS()).isLessThan(of(byArrival, "PA").exposedS());
-        assertThat(of(byClock, "PLA").exposedS())
-                .isGreaterThan(of(byArrival, "PLA").exposedS());
-        assertThat(byClock.flow().packed()).isEqualTo(byArrival.flow().packed());
+    private static void assertExposure(ExposureResult of, long beyond, double longestS, double exposedS) {
+        assertThat(of.spools()).isEqualTo(71);
+        assertThat(of.beyond()).isEqualTo(beyond);
+        assertThat(of.longestS()).isCloseTo(longestS, within(1e-6));
+        assertThat(of.exposedS()).isCloseTo(exposedS, within(1e-6));
     }
 
     private static PlantSketch mixed() {
@@ -139,6 +152,7 @@ class ExposureTest {
                 .extracting(ExposureResult::polymer)
                 .containsExactly("PA");
         assertThat(of(result, "PA").beyond()).isZero();
+        assertThat(of(result, "PA").exposedS()).isZero();
     }
 
     @Test

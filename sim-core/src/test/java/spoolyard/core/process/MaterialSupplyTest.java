@@ -66,12 +66,11 @@ class MaterialSupplyTest {
     void batchesLeaveTheHopperShortByOneBatch() {
         LineResult line = line(sketch(20, Layout.BLEND_FIRST, 60, 10).order("SO-1", WHITE, 1000));
 
-        // (60 - 10) kg / 4 h = 12.5 kg/h, a batch of 10 kg lasts 0.8 h. The hopper starts with six; there is room for
-        // the
-        // seventh at 0.8 h, it is loaded by 1.05 h and dry at 5.05 h, but needed at 4.8 h. The eighth is dry at 5.85 h,
-        // when
-        // the seventh is gone, and so on to the twelfth; the thirteenth has room at 5.85 h and is dry at 10.1 h, again
-        // 0.25 h late. In 20 h: four times 4.8 h of drawing, three waits of 0.25 h and 0.05 h of the fourth.
+        // (60 - 10) kg / 4 h = 12.5 kg/h, a batch of 10 kg lasts 0.8 h. The hopper starts with six; there is room
+        // for the seventh at 0.8 h, it is loaded by 1.05 h and dry at 5.05 h, but needed at 4.8 h. The eighth is
+        // dry at 5.85 h, when the seventh is gone, and so on to the twelfth; the thirteenth has room at 5.85 h and
+        // is dry at 10.1 h, again 0.25 h late. In 20 h: four times 4.8 h of drawing, three waits of 0.25 h and 0.05
+        // h of the fourth.
         assertThat(line.stateS().get(LineState.WAITING_FOR_MATERIAL)).isCloseTo(0.8 * 3600, within(1e-3));
         assertThat(line.fedKg()).isCloseTo(19.2 * 12.5, within(1e-6));
     }
@@ -89,10 +88,12 @@ class MaterialSupplyTest {
         RunResult result = run(
                 sketch(7, Layout.BLEND_FIRST, 72, 36).order("SO-1", WHITE, 3).order("SO-2", BLACK, 1000));
 
-        // the order ends at 600 s; clean 1800 s, load 900 s, dry 14400 s; then 2 kg of purge at (72 - 36) / 4 = 9 kg/h
+        // At (72 - 36) / 4 = 9 kg/h the order ends at 1200 s; clean 1800 s, load 900 s, dry 14400 s; then 2 kg of
+        // purge to 19 100 s, and 15.25 kg of black in the last 6100 s.
         LineResult line = result.lines().get(0);
         assertThat(line.stateS().get(LineState.WAITING_FOR_MATERIAL)).isCloseTo(17100, within(1e-6));
         assertThat(line.stateS().get(LineState.PURGING)).isCloseTo(800, within(1e-6));
+        assertThat(line.fedKg()).isCloseTo(3 + 2 + 15.25, within(1e-6));
     }
 
     @Test

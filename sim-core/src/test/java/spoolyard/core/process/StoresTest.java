@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import spoolyard.core.plant.ChangeoverRules;
 import spoolyard.core.plant.Colour;
 import spoolyard.core.plant.CrewNeed;
 import spoolyard.core.plant.Finishing;
 import spoolyard.core.plant.Law;
 import spoolyard.core.plant.MaterialSupply;
 import spoolyard.core.plant.Materials;
+import spoolyard.core.plant.Polymer;
 import spoolyard.core.plant.Product;
 import spoolyard.core.plant.StockItem;
 import spoolyard.core.plant.StockItem.Delivery;
@@ -111,7 +113,10 @@ class StoresTest {
         assertThat(run.stocks().get(0).lineWaitS()).isCloseTo(2 * 21600, within(1e-3));
     }
 
-    /** 0.4 kg of white concentrate last for 10 kg, 2000 s; then the black order is made, of which there is enough. */
+    /**
+     * 0.4 kg of white concentrate last for 10 kg, 2000 s; then the black order is made, of which there is enough, from 2400 s
+     * on: the 131st spool is off the winder at 28 650 s.
+     */
     @Test
     void aLineThatLacksAColourMakesAnotherOrder() {
         PlantSketch sketch = shortOfWhite();
@@ -120,7 +125,8 @@ class StoresTest {
 
         assertThat(run.lines().get(0).stateS().get(LineState.PURGING)).isCloseTo(400, within(EXACT));
         assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isZero();
-        assertThat(run.orders().get(1).goodSpools()).isPositive();
+        assertThat(run.orders().get(0).goodSpools()).isEqualTo(10);
+        assertThat(run.orders().get(1).goodSpools()).isEqualTo(131);
         assertThat(run.stocks().get(0).used()).isCloseTo(0.4, within(EXACT));
     }
 
@@ -154,7 +160,7 @@ class StoresTest {
         assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isCloseTo(8 * 3600 - 1000, within(EXACT));
     }
 
-    /** Two strands and five spools: after two each the fifth is too few for both. */
+    /** Two strands, a spool in 400 s each, and five spools: after two each, at 800 s, the fifth is too few for both. */
     @Test
     void everyStrandNeedsASpool() {
         PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 1000).store(Kind.SPOOLS, "all", 5);
@@ -164,10 +170,13 @@ class StoresTest {
 
         assertThat(run.stocks().get(0).used()).isEqualTo(4);
         assertThat(run.stocks().get(0).closing()).isEqualTo(1);
-        assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isPositive();
+        assertThat(seconds(run, 0, LineState.NO_EMPTY_SPOOL)).isCloseTo(8 * 3600 - 800, within(1e-3));
     }
 
-    /** Cartons for 4 spools each: three of them hold 12 spools; the rest of 8 h x 18 spools waits, until 2 more come. */
+    /**
+     * Cartons for 4 spools each: three of them hold 12 spools; the 13th comes at 2650 s and waits, until 2 more come at
+     * 14 400 s. Eight are packed by 14 560 s, and the others wait to the end.
+     */
     @Test
     void withoutCartonsNothingIsPacked() {
         PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 1000);
@@ -185,7 +194,8 @@ class StoresTest {
         assertThat(run.flow().packed()).isEqualTo(20);
         assertThat(run.flow().cartons()).isEqualTo(5);
         assertThat(run.stocks().get(0).closing()).isZero();
-        assertThat(run.finishing().get(0).stateS().get(ServerState.NO_CARTON)).isGreaterThan(5 * 3600);
+        assertThat(run.finishing().get(0).stateS().get(ServerState.NO_CARTON))
+                .isCloseTo(14_400 - 2650 + 28_800 - 14_560, within(1e-3));
     }
 
     /** A size without cartons does not hold up the other. */
@@ -233,7 +243,10 @@ class StoresTest {
         assertThat(run.stocks().get(1).used()).isCloseTo(2, within(EXACT));
     }
 
-    /** 4 % of 30 kg + 10 kg are 1.6 kg of white; the last batch is as large as the 0.2 kg that are left, 5 kg. */
+    /**
+     * 4 % of 30 kg + 10 kg are 1.6 kg of white; the last batch is as large as the 0.2 kg that are left, 5 kg. 45 kg are
+     * through after 9000 s.
+     */
     @Test
     void aBlendTakesItsColourByTheBatch() {
         PlantSketch sketch = batches(MaterialSupply.Layout.BLEND_FIRST);
@@ -244,7 +257,7 @@ class StoresTest {
 
         assertThat(run.lines().get(0).fedKg()).isCloseTo(45, within(EXACT));
         assertThat(run.stocks().get(0).closing()).isCloseTo(0, within(EXACT));
-        assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isPositive();
+        assertThat(seconds(run, 0, LineState.NO_CONCENTRATE)).isCloseTo(28_800 - 9000, within(1e-3));
     }
 
     private static PlantSketch batches(MaterialSupply.Layout layout) {
@@ -267,5 +280,106 @@ class StoresTest {
         LineResult line = run.lines().get(0);
         assertThat(line.stateS().get(LineState.PURGING)).isCloseTo(1000, within(EXACT));
         assertThat(line.stateS().get(LineState.NO_CONCENTRATE)).isCloseTo(8 * 3600 - 600 - 1000, within(EXACT));
+    }
+
+    /**
+     * Lead time 5 h, reorder point 99 kg = 90 kg + 9 kg, 18 kg an order: with 108 kg at first an order goes out at 0.5, 1.5 ...
+     * 19.5 h, five of them always on their way; the first comes at 5.5 h into 9 kg. Area to 5.5 h (108 + 9) / 2 x 5.5 = 321.75
+     * kg h, then 18 kg on average to 19.5 h and 22.5 kg x 0.5 h.
+     */
+    @Test
+    void whatIsOnItsWayCountsAgainstTheReorderPoint() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 10000);
+        sketch.hours = 20;
+        sketch.store(resin(108, List.of(), Optional.of(new Reorder(99, 18, new Law.Fixed(18_000), 9))));
+
+        StockResult stock = run(sketch).stocks().get(0);
+
+        assertThat(stock.ordersPlaced()).isEqualTo(20);
+        assertThat(stock.lowest()).isCloseTo(9, within(EXACT));
+        assertThat(stock.mean()).isCloseTo((321.75 + 14 * 18 + 0.5 * 22.5) / 20, within(EXACT));
+    }
+
+    /** 90 kg and 27 kg that come at 3 h are 54 kg at 3.5 h, not at 2 h; what is ordered then comes at 5.5 h, after the run. */
+    @Test
+    void aKnownDeliveryCountsAgainstTheReorderPoint() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 10000);
+        sketch.hours = 5;
+        sketch.store(resin(
+                90,
+                List.of(new Delivery(Ticks.ofSeconds(3 * 3600), 27)),
+                Optional.of(new Reorder(54, 90, new Law.Fixed(7200), 18))));
+
+        StockResult stock = run(sketch).stocks().get(0);
+
+        assertThat(stock.ordersPlaced()).isEqualTo(1);
+        assertThat(stock.received()).isCloseTo(27, within(EXACT));
+        assertThat(stock.lowest()).isCloseTo(27, within(EXACT));
+    }
+
+    /**
+     * 30 kg of a white blend, 10 kg of it fed, then the order is over: 20 kg go back, with 4 % of white. The hopper is cleaned
+     * to 2600 s and loaded with 30 kg of black, which last 6000 s, and again at 8660, 14 720, 20 780 and 26 840 s: 150 kg.
+     */
+    @Test
+    void whatIsEmptiedOutOfADryerGoesBackToTheStore() {
+        PlantSketch sketch = new PlantSketch()
+                .order("SO-1", PlantSketch.WHITE_PLA, 10)
+                .order("SO-2", PlantSketch.BLACK_PLA, 1000)
+                .store(Kind.RESIN, "PLA", 500)
+                .store(Kind.CONCENTRATE, "WHT", 5)
+                .store(Kind.CONCENTRATE, "BLK", 50);
+        sketch.supply = Optional.of(new MaterialSupply(
+                MaterialSupply.Layout.BLEND_FIRST,
+                30,
+                30,
+                new Law.Fixed(60),
+                new Law.Fixed(600),
+                CrewNeed.NOBODY,
+                true));
+
+        List<StockResult> stocks = run(sketch).stocks();
+
+        assertThat(stocks.get(0).used()).isCloseTo(9.6 + 150 * 0.97, within(EXACT));
+        assertThat(stocks.get(1).used()).isCloseTo(0.4, within(EXACT));
+        assertThat(stocks.get(2).used()).isCloseTo(4.5, within(EXACT));
+    }
+
+    /** A size of its own goes before what is for every size. */
+    @Test
+    void spoolsOfASizeAreTakenFromTheirOwnStock() {
+        PlantSketch sketch = new PlantSketch().order("SO-1", NATURAL, 20);
+        sketch.store(Kind.SPOOLS, "all", 50);
+        sketch.store(new StockItem(Kind.SPOOLS, "1", Optional.of(1.0), 50, List.of(), Optional.empty()));
+
+        List<StockResult> stocks = run(sketch).stocks();
+
+        assertThat(stocks.get(0).used()).isZero();
+        assertThat(stocks.get(1).used()).isEqualTo(20);
+    }
+
+    /**
+     * Three spools of PLA to 600 s; two melt volumes of compound, 1.7 kg in 340 s, from no store; then 2660 s of black PETG, 400
+     * s of it purge: 13.3 kg, 3 % of them concentrate.
+     */
+    @Test
+    void purgeCompoundTakesNothingFromTheStores() {
+        Product petg = new Product(new Polymer("PETG", 1270, 1, 205, 1200), PlantSketch.BLACK, 1.75, 1);
+        PlantSketch sketch = new PlantSketch()
+                .order("SO-1", PlantSketch.WHITE_PLA, 3)
+                .order("SO-2", petg, 1000)
+                .store(Kind.RESIN, "PETG", 500)
+                .store(Kind.CONCENTRATE, "BLK", 50);
+        sketch.hours = 1;
+        ChangeoverRules was = sketch.changeovers;
+        sketch.changeovers = new ChangeoverRules(
+                was.measured(), was.unmeasured(), List.of(), List.of(), List.of(), 0, 2, true, was.approval());
+
+        RunResult run = run(sketch);
+
+        assertThat(run.lines().get(0).use().compoundKg()).isCloseTo(1.7, within(EXACT));
+        assertThat(run.lines().get(0).fedKg()).isCloseTo(18, within(EXACT));
+        assertThat(run.stocks().get(0).used()).isCloseTo(13.3 * 0.97, within(EXACT));
+        assertThat(run.stocks().get(1).used()).isCloseTo(13.3 * 0.03, within(EXACT));
     }
 }
