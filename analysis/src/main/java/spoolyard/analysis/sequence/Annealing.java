@@ -18,6 +18,10 @@ final class Annealing {
     private static final int REBUILD_EVERY = 1000;
     private static final double HOTTEST_QUANTILE = 0.1;
     private static final double COOLED = 1e-3;
+    /** On several lines a start as hot as on one undoes the first plan, and most of the time goes by before it is as good again. */
+    private static final double HOTTEST_ON_SEVERAL = 0.3;
+
+    private static final double COOLED_ON_SEVERAL = 5e-3;
 
     private final Schedule schedule;
     private final SplittableRandom random;
@@ -63,12 +67,14 @@ final class Annealing {
         if (movable.length == 0) {
             return;
         }
-        double hottest = typicalRise(budget);
+        boolean isOneLine = schedule.kernels.length == 1;
+        double hottest = typicalRise(budget) * (isOneLine ? 1 : HOTTEST_ON_SEVERAL);
+        double cooled = isOneLine ? COOLED : COOLED_ON_SEVERAL;
         long iteration = 0;
         double temperature = hottest;
         while (budget.goesOn()) {
             if (iteration++ % 256 == 0) {
-                temperature = hottest * Math.pow(COOLED, budget.progress());
+                temperature = hottest * Math.pow(cooled, budget.progress());
             }
             double before = schedule.cost;
             double limit = before - temperature * Math.log(1 - random.nextDouble());
