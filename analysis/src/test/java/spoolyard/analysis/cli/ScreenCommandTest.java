@@ -139,8 +139,8 @@ final class ScreenCommandTest {
         assertThat(called.err())
                 .contains("/factors/one/pointer = lines/L1/rate. Must be the JSON Pointer of a value.")
                 .contains("/factors/two/high = 3 kg/h. Must differ from low.")
-                .contains("/factors/three/low = (not given). Must be given.")
-                .contains("The key is unknown. Known here: pointer, low, high.")
+                .contains("/factors/three/lo = 3 kg/h. The key is unknown. Known here: pointer, low, high.")
+                .doesNotContain("/factors/three/low = (not given)")
                 .contains("/factors/three/pointer = /lines/L2/rate. Must not be the pointer of another factor.");
     }
 
