@@ -85,7 +85,9 @@ final class ReliefsTest {
                 .map(Relief::change)
                 .toList();
 
-        assertThat(changes).containsExactly("one more in shift D", "one more in shift E", "one more in shift N");
+        assertThat(changes)
+                .containsExactly(
+                        "one more in shift D", "one more in shift E", "one more in shift N", "one more in shift S");
     }
 
     @Test

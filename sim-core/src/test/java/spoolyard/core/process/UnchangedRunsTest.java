@@ -27,7 +27,8 @@ import spoolyard.core.record.RunResult;
 /**
  * Plants that use none of the parts added later run as they did before there were these parts: event by event, to the
  * tick. The check sums were taken before heating by zone and held product. All laws are fixed, so that they hold on every
- * computer.
+ * computer. {@code EarlierProgramTest} of the analysis goes further back, with whole scenarios: to the last commit before
+ * dryers, gauge, lab, exposure, stores and money.
  */
 class UnchangedRunsTest {
     private static final Product CLEAR =
