@@ -23,8 +23,8 @@ import java.util.concurrent.TimeoutException;
  * the end of the round. Chains and rounds depend on the limit and the seed alone.
  */
 public final class Sequencer {
-    private static final double[] SHARES_ON_ONE_LINE = {0.1, 0.3, 0.6};
-    private static final double[] SHARES_ON_SEVERAL = {0.3, 0.7};
+    private static final double[] USUAL_SHARES = {0.1, 0.3, 0.6};
+    private static final double[] SHARES_OF_MANY_ORDERS = {0.3, 0.7};
     private static final double BOUND_SHARE = 0.25;
     private static final long REPORT_MS = 200;
 
@@ -49,7 +49,7 @@ public final class Sequencer {
         this.settings = settings;
         this.stop = stop;
         this.progress = progress;
-        roundShares = problem.lines().size() == 1 ? SHARES_ON_ONE_LINE : SHARES_ON_SEVERAL;
+        roundShares = Annealing.hasManyOrders(problem) ? SHARES_OF_MANY_ORDERS : USUAL_SHARES;
     }
 
     /**
