@@ -1,6 +1,11 @@
 package spoolyard.analysis.bottleneck;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import spoolyard.analysis.experiment.CommonNumbers;
+import spoolyard.analysis.experiment.Progress;
+import spoolyard.analysis.experiment.Replicator;
 import spoolyard.core.account.CostAccount;
 import spoolyard.core.account.CostPart;
 import spoolyard.core.account.EnergyAccount;
@@ -32,6 +37,25 @@ record Outcome(double goodPerWeek, double packedPerWeek, double costPerSpool, do
                 costs.map(account ->
                                 (Contribution.of(plant, run) - account.byPart().get(CostPart.LABOUR)) / weeks)
                         .orElse(Double.NaN));
+    }
+
+    /**
+     * Of several plants with the same luck.
+     *
+     * @return shape {@code [replication][plant]}
+     */
+    static List<List<Outcome>> ofEach(
+            List<Plant> plants,
+            Function<Plant, Replicator> simulator,
+            int threads,
+            int replications,
+            Progress progress) {
+        List<Replicator> replicators = plants.stream().map(simulator).toList();
+        return new CommonNumbers<>(
+                        (plant, replication) -> Outcome.of(
+                                plants.get(plant), replicators.get(plant).replicate(replication)),
+                        threads)
+                .run(plants.size(), 0, replications, progress);
     }
 
     private static Optional<EnergyAccount> energy(Plant plant, RunResult run) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import spoolyard.analysis.experiment.CommonNumbers;
 import spoolyard.analysis.experiment.Interval;
 import spoolyard.analysis.experiment.Progress;
 import spoolyard.analysis.experiment.Replicator;
@@ -52,12 +51,7 @@ public final class Screening {
      * @return one a factor, in their order
      */
     public List<Effects> run(Function<Plant, Replicator> simulator, int replications, int threads, Progress progress) {
-        List<Replicator> replicators = plants.stream().map(simulator).toList();
-        List<List<Outcome>> outcomes = new CommonNumbers<>(
-                        (run, replication) ->
-                                Outcome.of(plants.get(run), replicators.get(run).replicate(replication)),
-                        threads)
-                .run(plants.size(), 0, replications, progress);
+        List<List<Outcome>> outcomes = Outcome.ofEach(plants, simulator, threads, replications, progress);
         List<Effects> effects = new ArrayList<>();
         for (int factor = 0; factor < design.factors(); factor++) {
             effects.add(new Effects(

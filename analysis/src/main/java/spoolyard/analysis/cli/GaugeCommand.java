@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -15,7 +16,6 @@ import spoolyard.analysis.report.ToleranceChart;
 import spoolyard.analysis.report.ToleranceOverview;
 import spoolyard.analysis.report.ToleranceReport;
 import spoolyard.core.gauge.ToleranceStudy;
-import spoolyard.core.plant.Line;
 import spoolyard.core.plant.Plant;
 import spoolyard.scenarios.Scenario;
 import spoolyard.scenarios.check.ToleranceKind;
@@ -85,11 +85,8 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
+        Scenario read = checked();
         List<Double> asked = asked();
-        if (picture != null) {
-            PictureFile.check(picture);
-        }
-        Scenario read = scenario.read();
         List<ToleranceCase> cases = cases(read.plant());
         console.out().println(console.ink().title(read.plant().name()) + ": what a tolerance costs");
         console.out().println();
@@ -110,21 +107,41 @@ final class GaugeCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        for (String text : tolerances) {
+            faults.check(() -> tolerance(text));
+        }
+        if (picture != null) {
+            faults.check(() -> PictureFile.check(picture));
+        }
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            faults.check(() -> cases(read.get().plant()));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
+    }
+
     private List<Double> asked() throws InputException {
         List<Double> asked = new ArrayList<>();
         for (String text : tolerances) {
-            asked.add(ToleranceKind.parse(text)
-                    .orElseThrow(() -> new InputException(
-                            "--tolerance = " + text,
-                            "Must be a deviation from 0.001 mm to 1 mm, in mm or um.",
-                            "write for example --tolerance \"0.02 mm\"")));
+            asked.add(tolerance(text));
         }
         return asked;
     }
 
+    private static double tolerance(String text) throws InputException {
+        return ToleranceKind.parse(text)
+                .orElseThrow(() -> new InputException(
+                        "--tolerance = " + text,
+                        "Must be a deviation from 0.001 mm to 1 mm, in mm or um.",
+                        "write for example --tolerance \"0.02 mm\""));
+    }
+
     private List<ToleranceCase> cases(Plant plant) throws InputException {
         if (line != null) {
-            List<ToleranceCase> ofLine = ToleranceCase.of(plant, lineOf(plant));
+            List<ToleranceCase> ofLine = ToleranceCase.of(plant, Requirements.line(plant, line));
             require(!ofLine.isEmpty(), "--line = " + line);
             return ofLine;
         }
@@ -133,17 +150,6 @@ final class GaugeCommand implements Callable<Integer> {
                 .toList();
         require(!main.isEmpty(), scenario.path().toString());
         return main;
-    }
-
-    private Line lineOf(Plant plant) throws InputException {
-        List<String> names = plant.lines().stream().map(Line::name).toList();
-        return plant.lines().stream()
-                .filter(each -> each.name().equals(line))
-                .findFirst()
-                .orElseThrow(() -> new InputException(
-                        "--line = " + line,
-                        "Must be a line of this plant: " + String.join(", ", names) + ".",
-                        "give one of these"));
     }
 
     private static void require(boolean holds, String what) throws InputException {

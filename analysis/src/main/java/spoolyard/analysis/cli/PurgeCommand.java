@@ -97,19 +97,13 @@ final class PurgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputException, ScenarioException, IOException {
+        Scenario read = checked();
         PurgeUnit shown = unit();
-        if (picture != null) {
-            PictureFile.check(picture);
-        }
-        require(csv == null || !Files.isDirectory(csv), "--csv = " + csv, "Must be the name of a file.", "write one");
-        require(log == null || isCalibrating, "--log = " + log, "Must go with --calibrate.", "add --calibrate");
-        Scenario read = scenario.read();
+        List<PurgeMatrix> matrices = choice.matrices(read);
+        List<String> calibration = isCalibrating ? calibration(read) : List.of();
         console.out().println(console.ink().title(read.plant().name()) + ": what a change of colour purges");
         console.out().println();
-        if (isCalibrating) {
-            calibrate(read);
-        }
-        List<PurgeMatrix> matrices = choice.matrices(read);
+        print(calibration);
         if (choice.isOpen() && !isCalibrating) {
             print(new PurgeOverview(matrices).lines(console.ink()));
         }
@@ -122,6 +116,24 @@ final class PurgeCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
+    private Scenario checked() throws InputException, IOException {
+        OptionFaults faults = new OptionFaults();
+        faults.check(this::unit);
+        if (picture != null) {
+            faults.check(() -> PictureFile.check(picture));
+        }
+        faults.check(() -> require(
+                csv == null || !Files.isDirectory(csv), "--csv = " + csv, "Must be the name of a file.", "write one"));
+        faults.check(() -> require(
+                log == null || isCalibrating, "--log = " + log, "Must go with --calibrate.", "add --calibrate"));
+        Optional<Scenario> read = faults.read(scenario::read);
+        if (read.isPresent()) {
+            faults.check(() -> choice.matrices(read.get()));
+        }
+        faults.throwIfAny();
+        return read.orElseThrow();
+    }
+
     private PurgeUnit unit() throws InputException {
         for (PurgeUnit each : PurgeUnit.values()) {
             if (each.name().toLowerCase(Locale.ROOT).equals(unit)) {
@@ -131,13 +143,13 @@ final class PurgeCommand implements Callable<Integer> {
         throw new InputException("--in = " + unit, "Must be kg, minutes or metres.", "give one of these");
     }
 
-    private void calibrate(Scenario read) throws InputException, ScenarioException {
+    private List<String> calibration(Scenario read) throws InputException, ScenarioException {
         PurgeInputs inputs =
                 log == null ? read.purge() : read.purge().with(ChangeoverLog.read(log, read.plant(), read.purge()));
         try {
             Optional<PurgeInputs.Estimate> own = inputs.estimate();
             Calibration calibration = Calibration.of(read.plant(), inputs, own.orElse(Calibration.USUAL));
-            print(new CalibrationText(calibration, own.isEmpty()).lines(console.ink()));
+            return new CalibrationText(calibration, own.isEmpty()).lines(console.ink());
         } catch (TooLittleMeasuredException tooLittle) {
             throw new InputException(
                     "--calibrate: " + tooLittle.getMessage(),

@@ -108,7 +108,7 @@ final class Requirements {
         return LossTarget.parse(given)
                 .orElseThrow(() -> new InputException(
                         "--target = " + given,
-                        "Must have one of the forms " + LossTarget.FORMS + ".",
+                        "Must have one of the forms " + LossTarget.FORMS + "; of swaps at most 100 %.",
                         "write for example --target \"overflow <= 2 % of swaps\""));
     }
 

@@ -57,6 +57,12 @@ public record InvestPlan(double level, int firstLook, int most, int replications
         return (1 - level) / 4;
     }
 
+    /** Half of the chance of error is that of the usual number of replications, the other half is shared by the others. */
+    int statementsOfMoney(int count) {
+        int others = countsOfMoney().size() - 1;
+        return others == 0 ? 1 : count == replications ? 2 : 2 * others;
+    }
+
     /** Numbers of replications after which the money of a mix may be told, all laid down beforehand. */
     List<Integer> countsOfMoney() {
         return Stream.concat(Stream.of(replications), looksOfSelection().stream())

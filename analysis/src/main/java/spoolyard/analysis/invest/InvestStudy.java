@@ -114,7 +114,8 @@ public final class InvestStudy {
         List<Integer> counts = plan.countsOfMoney();
         int seen = Math.min(book.seenForMoney(mix), book.seenForMoney(0));
         int count = counts.stream().filter(each -> each <= seen).reduce(plan.replications(), Math::max);
-        double level = new Simultaneous(Interval.USUAL_LEVEL, (mixes - 1) * counts.size()).eachLevel();
+        int statements = (mixes - 1) * plan.statementsOfMoney(count);
+        double level = new Simultaneous(Interval.USUAL_LEVEL, statements).eachLevel();
         return Worth.of(
                 perYear(book::lostMoney, mix, count),
                 perYear((each, i) -> -book.one(each, i).contribution(), mix, count),

@@ -49,11 +49,14 @@ final class ContourLayer {
                 taken.add(place.apply(new Contours.Spot(column, row)));
             }
         }
+        int digits = decimals(levels);
+        pen.setFont(FONT);
         List<Contours.Contour> contours = levels.stream()
                 .flatMap(level -> Contours.of(grid, level).stream())
+                .filter(contour -> carriesItsValue(contour, digits))
                 .toList();
         contours.forEach(this::line);
-        contours.forEach(contour -> label(contour, decimals(levels)));
+        contours.forEach(contour -> label(contour, digits));
         pen.setStroke(new BasicStroke(1));
     }
 
@@ -70,21 +73,25 @@ final class ContourLayer {
         pen.draw(path);
     }
 
-    /** None on a line that it would hide. */
-    private void label(Contours.Contour contour, int digits) {
+    /** A line that its value would hide is a stub at one point or two, and tells nothing. */
+    private boolean carriesItsValue(Contours.Contour contour, int digits) {
         List<Point2D> points = contour.spots().stream().map(place).toList();
-        String text = Figures.shown(contour.value(), digits);
-        pen.setFont(FONT);
         double length = IntStream.range(1, points.size())
                 .mapToDouble(i -> points.get(i).distance(points.get(i - 1)))
                 .sum();
+        return length > 2 * pen.getFontMetrics().stringWidth(Figures.shown(contour.value(), digits));
+    }
+
+    private void label(Contours.Contour contour, int digits) {
+        List<Point2D> points = contour.spots().stream().map(place).toList();
+        String text = Figures.shown(contour.value(), digits);
         Optional<Point2D> roomiest = IntStream.range(1, points.size())
                 .mapToObj(i -> middle(points.get(i - 1), points.get(i)))
                 .max(Comparator.comparingDouble(this::clearance));
-        if (roomiest.isPresent() && length > 2 * pen.getFontMetrics().stringWidth(text)) {
-            text(text, roomiest.get());
-            taken.add(roomiest.get());
-        }
+        roomiest.ifPresent(spot -> {
+            text(text, spot);
+            taken.add(spot);
+        });
     }
 
     private double clearance(Point2D point) {

@@ -60,6 +60,7 @@ public final class InvestChart {
                 .build();
         double left = range(chart);
         List<Double> heights = List.of(0.4, shown.size() + 0.6);
+        blankNames(chart, left, heights);
         ChartLook.line(chart, "zero", List.of(0.0, 0.0), heights, new ChartLook.Pen(Palette.FAINT_TEXT, 1.4f))
                 .setShowInLegend(false);
         TreeSet<Verdict> inLegend = new TreeSet<>();
@@ -90,6 +91,21 @@ public final class InvestChart {
         styler.setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
         styler.setAnnotationTextFontColor(Palette.TEXT);
         return low - (NAMES + ROOM) / 2 * wide;
+    }
+
+    /** White below the names, so that no grid line runs through them. */
+    private void blankNames(XYChart chart, double left, List<Double> heights) {
+        double from = chart.getStyler().getXAxisMin();
+        double to = 2 * left - from;
+        XYSeries blank = chart.addSeries(
+                "names",
+                List.of(from, to, to, from),
+                List.of(heights.get(0), heights.get(0), heights.get(1), heights.get(1)));
+        blank.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
+        blank.setFillColor(Color.WHITE);
+        blank.setLineColor(Color.WHITE);
+        blank.setMarker(SeriesMarkers.NONE);
+        blank.setShowInLegend(false);
     }
 
     /** No label below the names; of different lengths, for where two labels are the same the library draws fewer ticks. */

@@ -63,13 +63,24 @@ final class JsonText {
 
     /** The opening of a summary: its format, and where the results come from. */
     static ObjectNode opening(String format, Provenance from) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        root.put("format", format);
-        root.put("version", from.version());
-        root.put("scenario", from.scenario());
-        root.put("hash", from.scenarioHash());
-        from.settings().forEach(root.putArray("settings")::add);
+        ObjectNode root = headed(format, from);
+        scenario(root, from);
         root.put("master_seed", from.masterSeed());
         return root;
+    }
+
+    /** A summary with its format and the version of the program. */
+    static ObjectNode headed(String format, Provenance from) {
+        ObjectNode root = NODES.objectNode();
+        root.put("format", format);
+        root.put("version", from.version());
+        return root;
+    }
+
+    /** Puts in which scenario it is. */
+    static void scenario(ObjectNode node, Provenance from) {
+        node.put("scenario", from.scenario());
+        node.put("hash", from.scenarioHash());
+        from.settings().forEach(node.putArray("settings")::add);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.knowm.xchart.XYChart;
+import org.knowm.xchart.style.Styler;
 import spoolyard.analysis.buffer.CapacityCurve;
 import spoolyard.analysis.buffer.Finding;
 import spoolyard.analysis.buffer.LossMeasure;
@@ -46,6 +47,7 @@ final class RarePanel {
     XYChart chart() {
         XYChart chart = BufferChart.empty(report, LossMeasure.OVERFLOW);
         chart.setTitle("overflow, chance of a swap (logarithmic)");
+        chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);
         LogCurve.axis(chart.getStyler(), floor, ALL_PCT, LogCurve::oneIn);
         bands(chart);
         List<Double> means = losses.stream().map(Interval::mean).toList();

@@ -59,10 +59,8 @@ public final class SelectionFiles implements ResultsFolder.Filling {
     }
 
     private ObjectNode summary() {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
         Provenance from = report.plants().get(0).provenance();
-        root.put("format", FORMAT);
-        root.put("version", from.version());
+        ObjectNode root = JsonText.headed(FORMAT, from);
         root.put("master_seed", from.masterSeed());
         root.put("measure", report.measure().fileName());
         root.put("more_is_better", report.measure().isMoreBetter());
@@ -86,9 +84,7 @@ public final class SelectionFiles implements ResultsFolder.Filling {
         Alternative alternative = report.plants().get(plant);
         node.put("letter", Comparison.letter(plant));
         node.put("name", alternative.name());
-        node.put("scenario", alternative.provenance().scenario());
-        node.put("hash", alternative.provenance().scenarioHash());
-        alternative.provenance().settings().forEach(node.putArray("settings")::add);
+        JsonText.scenario(node, alternative.provenance());
         node.set("mean", JsonText.number(report.shown(report.selection().means().get(plant))));
         node.put("replications", report.selection().counts().get(plant));
         report.droppedAfter(plant).ifPresent(count -> node.put("dropped_after", count));

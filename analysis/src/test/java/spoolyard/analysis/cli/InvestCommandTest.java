@@ -63,6 +63,33 @@ final class InvestCommandTest {
     }
 
     /**
+     * The closed form again, far out: ln S is normal with sigma^2 = ln 1.09 and mean ln 30 - sigma^2 / 2. 140 m last 83.51 s,
+     * P = 139 of a million; 160 m last 95.44 s, 21.7 of a million; asked for are 50. Nobody could count them in ten days.
+     */
+    @Test
+    void expectsOverflowsThatAreTooRareToBeCounted() {
+        Called called = called(
+                """
+                choices:
+                  room:
+                    options:
+                      140 m: {set: {/lines/L2/accumulator: 140 m}, per_year: 10}
+                      160 m: {set: {/lines/L2/accumulator: 160 m}, per_year: 20}
+                """,
+                "--set=/time/length=1 day",
+                "--target=overflow <= 0.005 % of swaps",
+                "--no-charts");
+
+        assertThat(called.err()).isEmpty();
+        assertThat(oneLine(called.out()))
+                .contains(
+                        "The cheapest mix that meets overflow <= 0.005 % of swaps is room 160 m:",
+                        "in 1 million", "Overflows are expected rather than counted (--rare).")
+                .containsPattern("140 m 10 13[89]\\.\\d\\d")
+                .containsPattern("160 m 20 21\\.[67]\\d");
+    }
+
+    /**
      * Swaps take just 30 s, which is 50.3 m: 55 m hold it and 40 and 45 m do not; swaps of 20 s are 33.5 m, which 40 m hold.
      * 15 m at 10 are 150 a year; a quick swap is cheaper at 149 and dearer at 151.
      */
@@ -214,6 +241,7 @@ final class InvestCommandTest {
                 "--line=L3 | --line = L3. Must be a line of this plant: L2.",
                 "--target=overflow<1% | --target = overflow<1%. Must have one of the forms",
                 "--within=0 | --within = 0.0. Must be above 0.",
+                "--budget=2kg | --budget = 2kg. Must be a time from 1 s to 7 days.",
                 "--confidence=100 | --confidence = 100.0. Must be at least 50 and below 100.",
                 "--most=5 | --most = 5. Must be a whole number from 10 to 100000.",
                 "--set=/costs=null | Must have costs"
@@ -224,6 +252,20 @@ final class InvestCommandTest {
 
         assertThat(called.code()).isEqualTo(ExitCode.INPUT);
         assertThat(called.err()).contains(message).contains("Mend: ");
+    }
+
+    @Test
+    void tellsAllFaultsOfTheCallAtOnce() {
+        Called called = called(
+                "choices:\n  c: {options: {o: {set: {/lines/L2/accumulator: 70 m}, per_yeer: 0}}}\n",
+                "--line=L3",
+                "--most=1",
+                "--target=overflow");
+
+        assertThat(called.err())
+                .contains("--most = 1.", "--target = overflow.", "per_yeer = 0.", "--line = L3.", "5 faults.");
+        assertThat(called.out()).isEmpty();
+        assertThat(folder.resolve("out")).doesNotExist();
     }
 
     private double number(String file, int row, String column) throws IOException {
