@@ -127,6 +127,18 @@ final class QualityTheoryTest {
         assertThat(new BulkServiceQueue(1, 1, 2).root()).isCloseTo(golden, within(1e-12));
     }
 
+    /**
+     * As above, worked on: idle with p, busy with n waiting p r^n, together p (1 + 1 / (1 - r)) = p (1 + f^2) = 1 with f = (1 +
+     * sqrt 5) / 2. Busy f^2 / (1 + f^2) of the time; mean wait p r / (1 - r)^2 = f^3 / (1 + f^2) = 1.17082.
+     */
+    @Test
+    void aBatchOfTwoHasItsWaitByHand() {
+        BulkServiceQueue two = new BulkServiceQueue(1, 1, 2);
+
+        assertThat(two.busyShare()).isCloseTo(0.723607, within(1e-6));
+        assertThat(two.meanWaitS()).isCloseTo(1.170820, within(1e-6));
+    }
+
     /** Without patience it is one server without a queue, Erlang's loss rho / (1 + rho); with endless patience M/M/1. */
     @Test
     void impatienceTendsToErlangsLossAndToNone() {
