@@ -29,7 +29,7 @@ final class WarmupCommandTest {
         assertThat(called.out())
                 .startsWith("Orrenvale Filament Works: warm-up, 4 replications, seed 1\n")
                 .containsPattern("MSER-5 (cuts|would cut)")
-                .contains("All 30 full shifts", "After the warm-up", "batch means")
+                .contains("All 32 full shifts", "After the warm-up", "batch means")
                 .endsWith("Picture in " + picture + "\n");
         assertThat(ImageIO.read(picture.toFile()).getWidth()).isEqualTo(1280);
     }
@@ -38,7 +38,7 @@ final class WarmupCommandTest {
     @CsvSource({
         "--replications=1, '--replications = 1. Must be a whole number from 2 to 1000000.'",
         "--picture=x.gif, '--picture = x.gif. Must be a file name that ends in .png.'",
-        "--window=40, '--window = 40. Must be a whole number from 0 to 29.'"
+        "--window=40, '--window = 40. Must be a whole number from 0 to 30.'"
     })
     void refusesWhatMakesNoSense(String option, String message) {
         Called called = Called.with("warmup", SCENARIO, option);
