@@ -45,7 +45,7 @@ final class ShippedKeysTest {
                 "one light and one washout hold for a plant");
         ALTERNATIVES.put(
                 "exposure\\.(beyond=(scrap|seal)|order=first come)|lab\\.hold=before sealing|materials\\.when_short=wait"
-                        + "|orders\\.rule=least purge next|sampling\\.level=S-.|line\\.overflow=waste",
+                        + "|orders\\.rule=least purge next|sampling\\.level=(S-.|I|III)|line\\.overflow=waste",
                 "one policy holds at a time; another is used");
         ALTERNATIVES.put("shifts\\.system=.*", "a roster follows one system");
         ALTERNATIVES.put(
