@@ -83,6 +83,6 @@ final class School {
         return lessons.size() == whole
                 ? Optional.empty()
                 : Optional.of("Learned from " + lessons.size() + " replications in place of " + whole
-                        + ", for want of time: --seconds gives more.");
+                        + ": there was no time for more.");
     }
 }

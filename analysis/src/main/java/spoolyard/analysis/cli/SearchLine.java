@@ -28,7 +28,7 @@ final class SearchLine {
     }
 
     void bounding() {
-        show("reckoning the bound");
+        show("raising the bound");
     }
 
     private void show(String text) {

@@ -23,13 +23,15 @@ import java.util.concurrent.TimeoutException;
  * the end of the round. Chains and rounds depend on the limit and the seed alone.
  */
 public final class Sequencer {
-    private static final double[] ROUND_SHARES = {0.1, 0.3, 0.6};
+    private static final double[] USUAL_SHARES = {0.1, 0.3, 0.6};
+    private static final double[] SHARES_OF_MANY_ORDERS = {0.3, 0.7};
     private static final long REPORT_MS = 200;
 
     private final SequencingProblem problem;
     private final SearchSettings settings;
     private final Stop stop;
     private final SearchProgress progress;
+    private final double[] roundShares;
     private volatile double bestCost;
     private double bound;
 
@@ -46,6 +48,7 @@ public final class Sequencer {
         this.settings = settings;
         this.stop = stop;
         this.progress = progress;
+        roundShares = Annealing.hasManyOrders(problem) ? SHARES_OF_MANY_ORDERS : USUAL_SHARES;
     }
 
     /**
@@ -99,7 +102,7 @@ public final class Sequencer {
         ExecutorService pool = Executors.newFixedThreadPool(settings.threads(), Sequencer::worker);
         try {
             SplittableRandom seeds = new SplittableRandom(settings.seed());
-            for (int round = 0; round < ROUND_SHARES.length; round++) {
+            for (int round = 0; round < roundShares.length; round++) {
                 List<Plan> found = new ArrayList<>(round(pool, best.plan(), round, seeds));
                 found.add(0, best.plan());
                 best = cheapest(found);
@@ -130,14 +133,14 @@ public final class Sequencer {
     private List<Plan> round(ExecutorService pool, Plan from, int round, SplittableRandom seeds) {
         int waves = (settings.chains() + settings.threads() - 1) / settings.threads();
         boolean isTimed = settings.limit().seconds() < Double.POSITIVE_INFINITY;
-        double share = ROUND_SHARES[round] / (isTimed ? waves : 1);
+        double share = roundShares[round] / (isTimed ? waves : 1);
         List<Future<Plan>> running = new ArrayList<>();
         for (int chain = 0; chain < settings.chains(); chain++) {
             running.add(pool.submit(chain(from, round, share, seeds.nextLong())));
         }
         double before = 0;
         for (int i = 0; i < round; i++) {
-            before += ROUND_SHARES[i];
+            before += roundShares[i];
         }
         List<Plan> plans = new ArrayList<>();
         for (Future<Plan> chain : running) {
