@@ -29,7 +29,7 @@ final class InterruptedSequenceTest {
     private static final int BY_TERM = 143;
     private static final Path ORRENVALE = Path.of("..", "scenarios", "orrenvale");
     private static final String LEARNING = "learning, ";
-    private static final String BOUND = "reckoning the bound";
+    private static final String BOUND = "raising the bound";
     private static final String TRIAL = "replications";
     private static final List<String> WHOLE = List.of(
             "all-lines.html",
