@@ -2,12 +2,13 @@ package spoolyard.scenarios;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import spoolyard.scenarios.factor.Factor;
 import spoolyard.scenarios.fault.Fault;
-import spoolyard.scenarios.fault.Faults;
 import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -38,15 +39,15 @@ public final class FactorScenarios {
      */
     public void check() throws ScenarioException {
         ScenarioReader.read(scenario, sets);
-        Faults faults = new Faults();
+        Set<Fault> faults = new LinkedHashSet<>();
         for (Factor factor : factors) {
             check(factor, false, faults);
             check(factor, true, faults);
         }
-        faults.throwIfAny();
+        ScenarioException.throwIfAny(faults);
     }
 
-    private void check(Factor factor, boolean isHigh, Faults faults) {
+    private void check(Factor factor, boolean isHigh, Set<Fault> faults) {
         List<String> all = new ArrayList<>(sets);
         all.add(factor.setting(isHigh));
         try {

@@ -2,8 +2,10 @@ package spoolyard.scenarios;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import spoolyard.scenarios.choice.ChosenValue;
 import spoolyard.scenarios.choice.Mix;
@@ -53,7 +55,7 @@ public final class MixScenarios {
     }
 
     private List<Scenario> check(List<Mix> mixes) throws ScenarioException {
-        Faults faults = new Faults();
+        Set<Fault> faults = new LinkedHashSet<>();
         List<Scenario> read = new ArrayList<>();
         for (Mix mix : mixes) {
             List<String> all = new ArrayList<>(sets);
@@ -64,7 +66,7 @@ public final class MixScenarios {
                 wrong.faults().forEach(fault -> faults.add(of(mix, fault)));
             }
         }
-        faults.throwIfAny();
+        ScenarioException.throwIfAny(faults);
         return read;
     }
 

@@ -13,7 +13,6 @@ import spoolyard.scenarios.factor.Level;
 import spoolyard.scenarios.factor.Variation;
 import spoolyard.scenarios.fault.Fault;
 import spoolyard.scenarios.fault.FaultKind;
-import spoolyard.scenarios.fault.Faults;
 import spoolyard.scenarios.fault.Origin;
 import spoolyard.scenarios.fault.ScenarioException;
 
@@ -106,7 +105,7 @@ public final class PointScenarios {
                         fault -> List.of(fault.kind(), origin(fault), fault.allowed()),
                         LinkedHashMap::new,
                         Collectors.toList()));
-        Faults faults = new Faults();
+        Set<Fault> told = new LinkedHashSet<>();
         alike.values().forEach(same -> {
             List<Integer> numbers = same.stream()
                     .flatMap(fault -> byFault.get(fault).stream())
@@ -115,10 +114,10 @@ public final class PointScenarios {
                     .toList();
             Fault first = same.get(0);
             String values = same.stream().map(Fault::value).distinct().collect(Collectors.joining(", "));
-            faults.add(new Fault(
+            told.add(new Fault(
                     first.kind(), origin(first), values, where(numbers, points) + first.allowed(), first.mend()));
         });
-        faults.throwIfAny();
+        ScenarioException.throwIfAny(told);
     }
 
     private static String where(List<Integer> numbers, List<List<Level>> points) {

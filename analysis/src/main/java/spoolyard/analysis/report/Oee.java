@@ -11,7 +11,8 @@ import spoolyard.core.record.LineState;
  * APT / PBT}, {@code effectiveness = PRI * PQ / APT} and {@code quality ratio = GQ / PQ}. The standard counts pieces; a
  * line makes kilograms, so the planned run time per item PRI is the time per kilogram at the rate of the product.
  *
- * @param plannedBusyS PBT: scheduled working time less planned stops, seconds
+ * @param plannedBusyS PBT: scheduled working time less planned stops, and what a line heats ahead of it or runs on after it,
+ *     seconds
  * @param productionS APT: time in which product is made, at normal or reduced speed, seconds
  * @param plannedRunS PRI * PQ: time that the produced quantity takes at the rate of each product, seconds
  * @param producedKg PQ: mass made in the production time that became a good spool or scrap, kg

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Collects faults and warnings while a scenario is read, so that all are told at once. Equal ones are kept once, and a value
+ * Collects faults and warnings while one scenario is read, so that all are told at once. Equal ones are kept once, and a value
  * that cannot be read, or is not there, has one fault: what else is wrong at its place follows from that. Not thread-safe;
  * changed by everyone who reads.
  */
@@ -128,8 +128,6 @@ public final class Faults {
      * @throws ScenarioException with all faults, if there is any
      */
     public void throwIfAny() throws ScenarioException {
-        if (!faults.isEmpty()) {
-            throw new ScenarioException(all());
-        }
+        ScenarioException.throwIfAny(faults);
     }
 }

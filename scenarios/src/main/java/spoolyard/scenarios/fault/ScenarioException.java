@@ -1,5 +1,6 @@
 package spoolyard.scenarios.fault;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,6 +20,18 @@ public final class ScenarioException extends Exception {
         this.faults = faults.stream()
                 .sorted(Comparator.comparing(Fault::file).thenComparingInt(Fault::line))
                 .toList();
+    }
+
+    /**
+     * Throws if anything is wrong.
+     *
+     * @param faults those of one scenario, or of several that were read in turn; may be empty
+     * @throws ScenarioException with all of them, if there are any
+     */
+    public static void throwIfAny(Collection<Fault> faults) throws ScenarioException {
+        if (!faults.isEmpty()) {
+            throw new ScenarioException(List.copyOf(faults));
+        }
     }
 
     /**
