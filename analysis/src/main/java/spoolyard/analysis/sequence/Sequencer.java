@@ -80,7 +80,7 @@ public final class Sequencer {
         }
         Budget budget = new Budget(settings.limit(), BOUND_SHARE, stop);
         TimedPlan plan = found.plan();
-        double better = LowerBound.of(problem.withoutWeekEnds(), plan, budget, settings.threads());
+        double better = LowerBound.byWholeLines(problem.withoutWeekEnds(), plan, budget, settings.threads());
         double highest = Math.max(found.bound(), better);
         return new Solution(plan, Math.min(highest, plan.cost()), LowerBound.isReached(plan.cost(), highest));
     }
