@@ -16,8 +16,7 @@ final class WholeLinesTest {
     }
 
     private static double bound(SequencingProblem problem, TimedPlan plan, double changes) {
-        return Math.max(
-                LowerBound.of(problem, plan), LowerBound.byWholeLines(problem, plan, changes(changes), 2));
+        return Math.max(LowerBound.of(problem, plan), LowerBound.byWholeLines(problem, plan, changes(changes), 2));
     }
 
     private static Job job(String id, int product, double dueH, double perS) {
