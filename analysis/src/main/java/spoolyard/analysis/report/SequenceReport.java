@@ -25,6 +25,9 @@ import spoolyard.core.quantity.Ticks;
  */
 public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solution solution, PlantClock clock) {
     private static final int WIDTH = 98;
+    /** A gap that tells little. */
+    private static final double FAR = 0.2;
+
     private static final double S_PER_H = 3600;
     private static final double S_PER_DAY = 86_400;
 
@@ -144,9 +147,10 @@ public record SequenceReport(PlanFigures plan, List<PlanFigures> others, Solutio
             return "Proved best: no plan costs less by these weights and times.";
         }
         String least = "No plan can cost less than " + Figures.shown(solution.bound(), 0);
+        String longer = solution.mostAboveBound() > FAR ? " A longer search may raise the bound." : "";
         return solution.bound() > 0
                 ? least + ": this one is at most " + Figures.shown(100 * solution.mostAboveBound(), 0)
-                        + " % above that bound. The best plan lies between."
+                        + " % above that bound. The best plan lies between." + longer
                 : least + ": the bound says nothing about this plan.";
     }
 

@@ -6,6 +6,7 @@ package spoolyard.analysis.sequence;
  */
 final class Budget {
     private static final long LOOK_EVERY = 256;
+    private static final double USUALLY_A_SECOND = 1e6;
 
     private final SearchLimit limit;
     private final Stop stop;
@@ -45,5 +46,10 @@ final class Budget {
     /** Share of the budget that is used up, 0 to 1. */
     double progress() {
         return Math.min(1, progress);
+    }
+
+    /** About how many iterations it allows in all; by time, at a usual speed of the search. */
+    double iterations() {
+        return share * Math.min(limit.iterations(), limit.seconds() * USUALLY_A_SECOND);
     }
 }

@@ -19,7 +19,6 @@ import java.util.Deque;
  */
 final class CheapestSequence {
     private static final int KNOWN = 60;
-    private static final int MOST_KEPT = 300_000;
     private static final int LONGEST = 10_000;
 
     private final CostToGo toGo;
@@ -75,7 +74,7 @@ final class CheapestSequence {
         beginWithKnown();
         continued = 0;
         parts.begin(worths.length, line.products, line.startS, toGo.whole());
-        while (isOpen() && continued < most && parts.size() < MOST_KEPT) {
+        while (isOpen() && continued < most && !parts.isFull()) {
             continueFrom(parts.pop());
             continued++;
         }

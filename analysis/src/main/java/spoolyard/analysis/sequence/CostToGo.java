@@ -1,6 +1,8 @@
 package spoolyard.analysis.sequence;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * What the rest of a line's sequence costs at least, less what its orders are worth, from each product and each piece of the line's
@@ -37,6 +39,8 @@ final class CostToGo {
     private final int[] length;
     private final int[] ready;
     private final int[] changeLength;
+    private final int longestChange;
+    private final int[][] cheapestFirst;
     /** {@code [product][set of its remembered orders made][piece]}. */
     private final double[][][] rest;
     /** From the end of the changeover on, {@code [product][piece]}. */
@@ -46,6 +50,9 @@ final class CostToGo {
 
     private final double[] after;
     private double afterAll;
+    /** Least of {@code entered} so far. */
+    private double lowest;
+
     private double[] worth;
 
     /**
@@ -72,6 +79,9 @@ final class CostToGo {
         entered = new double[line.products][pieces];
         left = new double[line.products][pieces];
         changeLength = Arrays.stream(line.timeS).mapToInt(this::pieceOf).toArray();
+        longestChange = Arrays.stream(changeLength).max().orElse(0);
+        cheapestFirst =
+                IntStream.range(0, line.products).mapToObj(this::cheapestFirst).toArray(int[][]::new);
         clockS = new double[pieces + 1];
         for (int piece = 0; piece <= pieces; piece++) {
             clockS[piece] = line.kernel.endOfS(Math.max(0, (piece - CLOCK_ROUNDING) * pieceS));
@@ -119,6 +129,7 @@ final class CostToGo {
     void fill(double[] worths) {
         worth = worths;
         fillAfter();
+        lowest = Double.POSITIVE_INFINITY;
         for (int end = pieces; end > 0; end -= chunk) {
             int from = Math.max(0, end - chunk);
             if (rounds > 1) {
@@ -155,6 +166,9 @@ final class CostToGo {
     private void fill(int from, int end) {
         for (int product = 0; product < line.products; product++) {
             enter(product, from, end);
+            for (int piece = from; piece < end; piece++) {
+                lowest = Math.min(lowest, entered[product][piece]);
+            }
         }
         for (int product = 0; product < line.products; product++) {
             leave(product, from, end);
@@ -169,26 +183,44 @@ final class CostToGo {
         }
     }
 
+    /** The cheapest changeovers first, as long as one of them may matter. */
     private void leave(int product, int from, int end) {
         double[] least = left[product];
         Arrays.fill(least, from, end, line.endMoney[product]);
-        for (int to = 0; to < line.products; to++) {
-            if (to != product) {
-                int entry = product * line.products + to;
-                change(line.money[entry], changeLength[entry], entered[to], least, from, end);
+        for (int piece = Math.max(from, pieces - longestChange); piece < end; piece++) {
+            least[piece] = Math.min(least[piece], afterAll);
+        }
+        double largest = Double.POSITIVE_INFINITY;
+        for (int to : cheapestFirst[product]) {
+            int entry = product * line.products + to;
+            if (line.money[entry] + lowest >= largest) {
+                return;
             }
+            largest = change(line.money[entry], changeLength[entry], entered[to], least, from, end);
         }
     }
 
-    private void change(double money, int steps, double[] next, double[] least, int from, int end) {
+    /** Returns the largest in the range. */
+    private double change(double money, int steps, double[] next, double[] least, int from, int end) {
         int inside = Math.min(end, pieces - steps);
         for (int piece = from; piece < inside; piece++) {
             double cost = money + next[piece + steps];
             least[piece] = cost < least[piece] ? cost : least[piece];
         }
-        for (int piece = Math.max(from, inside); piece < end; piece++) {
-            least[piece] = Math.min(least[piece], afterAll);
+        double largest = Double.NEGATIVE_INFINITY;
+        for (int piece = from; piece < end; piece++) {
+            largest = least[piece] > largest ? least[piece] : largest;
         }
+        return largest;
+    }
+
+    private int[] cheapestFirst(int product) {
+        return IntStream.range(0, line.products)
+                .filter(to -> to != product)
+                .boxed()
+                .sorted(Comparator.comparingDouble(to -> line.money[product * line.products + to]))
+                .mapToInt(to -> to)
+                .toArray();
     }
 
     /** Larger sets first; the empty one only if an order isn't remembered. */

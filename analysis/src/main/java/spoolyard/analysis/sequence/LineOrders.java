@@ -18,6 +18,8 @@ final class LineOrders {
     final int products;
     /** Its orders by product: {@code [product][]}. */
     final int[][] orders;
+    /** How many these are. */
+    final int count;
     /** Product of each order of the problem; -1 if the line may not choose it. */
     final int[] productOf;
     /** Money of the changeovers, {@code [products + 1][products]}, row-major. */
@@ -49,6 +51,7 @@ final class LineOrders {
         orders = byProduct.values().stream()
                 .map(list -> list.stream().mapToInt(order -> order).toArray())
                 .toArray(int[][]::new);
+        count = Arrays.stream(orders).mapToInt(list -> list.length).sum();
         productOf = new int[isFrozen.length];
         Arrays.fill(productOf, -1);
         for (int product = 0; product < products; product++) {

@@ -37,19 +37,17 @@ final class LowerBound {
     }
 
     /**
-     * The best one, guided by a good plan; never below the others. Steps aside, and gives one of them, for one line where only
-     * changeovers cost, as no time passes there that would keep sequences from going round in circles, and for plans that cost nothing
-     * but the end.
+     * The best one, guided by a good plan. Steps aside, as 0, for one line where only changeovers cost, as no time passes there that
+     * would keep sequences from going round in circles, and for plans that cost nothing but the end.
      */
-    static double of(SequencingProblem problem, TimedPlan plan, Budget budget, int threads) {
-        double bound = of(problem, plan);
+    static double byWholeLines(SequencingProblem problem, TimedPlan plan, Budget budget, int threads) {
         boolean isTour = problem.lines().size() == 1 && problem.isPureChangeover();
         double lastS = workedS(problem, plan);
-        if (isTour || lastS <= 0 || isReached(plan.cost() - plan.makespanCost(), 0) || isReached(plan.cost(), bound)) {
-            return bound;
+        if (isTour || lastS <= 0 || isReached(plan.cost() - plan.makespanCost(), 0)) {
+            return 0;
         }
-        double whole = new WholeLines(problem, plan, lastS).bound(budget, threads);
-        return Math.max(bound, whole + makespan(problem, LineKernel.of(problem)));
+        double bound = new WholeLines(problem, plan, lastS).bound(budget, threads);
+        return Math.max(0, bound + makespan(problem, LineKernel.of(problem)));
     }
 
     /** Worked seconds until the last line is done. */

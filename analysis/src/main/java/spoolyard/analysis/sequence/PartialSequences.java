@@ -9,6 +9,8 @@ import java.util.Arrays;
  */
 final class PartialSequences {
     private static final int FIRST_SIZE = 1024;
+    private static final int MOST = 300_000;
+    private static final int MOST_WORDS = 1_000_000;
 
     /** What the whole costs at least. */
     double[] promise = new double[FIRST_SIZE];
@@ -48,8 +50,9 @@ final class PartialSequences {
         push(0);
     }
 
-    int size() {
-        return size;
+    /** Whether it has grown so large that it is better to stop: some 20 MB. */
+    boolean isFull() {
+        return size >= MOST || size * words >= MOST_WORDS;
     }
 
     boolean isEmpty() {

@@ -95,7 +95,7 @@ public final class Sequencer {
         }
         Budget budget = new Budget(settings.limit(), BOUND_SHARE, stop);
         TimedPlan plan = found.plan();
-        double better = LowerBound.of(problem.withoutWeekEnds(), plan, budget, settings.threads());
+        double better = LowerBound.byWholeLines(problem.withoutWeekEnds(), plan, budget, settings.threads());
         return solution(plan, Math.max(found.bound(), better));
     }
 

@@ -10,7 +10,7 @@ import java.util.List;
  * @param pieces pieces of each line's hours
  * @param pieceS worked seconds of each
  * @param remembered how many orders of a product are remembered
- * @param most how many beginnings of sequences are continued for a line
+ * @param most how many beginnings of sequences are continued for a line of few orders
  * @param steps how many steps at most
  * @param little share of the plan's cost that is too little to go on for
  */
@@ -22,14 +22,17 @@ record Stage(boolean isRough, int pieces, double pieceS, int remembered, int mos
     private static final int ROUGH_MOST = 1000;
     private static final int FINE_MOST = 10_000;
     private static final int LONGER = 3;
+    private static final int MOST = 100_000_000;
     private static final int ROUGH_STEPS = 100;
     private static final int FINE_STEPS = 300;
     private static final double ROUGH_LITTLE = 3e-3;
     private static final double FINE_LITTLE = 1e-4;
     private static final int REMEMBERED = 4;
     private static final double MOST_NUMBERS = 1e7;
-    /** A continued beginning counts as so many steps of the dynamic programme, each about a nanosecond. */
-    private static final double CONTINUING = 4000;
+    /** Where a line has more orders than that, fewer beginnings are continued. */
+    private static final int MANY_ORDERS = 100;
+    /** An order looked at counts as so many steps of the dynamic programme, each about a nanosecond. */
+    private static final double LOOKING = 40;
     /** And so many of those as a change of the search. */
     private static final double A_CHANGE = 1000;
 
@@ -58,9 +61,14 @@ record Stage(boolean isRough, int pieces, double pieceS, int remembered, int mos
         return new Stage(false, pieces * more, pieceS / more, remembered, FINE_MOST, FINE_STEPS, FINE_LITTLE);
     }
 
-    /** As finely, with more patience for each line. */
+    /** As finely, with more patience for each line, within the range of the number. */
     Stage longer() {
-        return new Stage(false, pieces, pieceS, remembered, most * LONGER, steps, little);
+        return new Stage(false, pieces, pieceS, remembered, Math.min(most * LONGER, MOST), steps, little);
+    }
+
+    /** How many beginnings are continued on one line. */
+    int most(LineOrders line) {
+        return line.count <= MANY_ORDERS ? most : (int) Math.max(1, (long) most * MANY_ORDERS / line.count);
     }
 
     CostToGo toGo(LineOrders line) {
@@ -69,6 +77,11 @@ record Stage(boolean isRough, int pieces, double pieceS, int remembered, int mos
 
     /** What a step on a line counts, in changes of a search. */
     double work(LineOrders line, int continued) {
-        return (CostToGo.work(line, pieces, pieceS) + CONTINUING * continued) / A_CHANGE;
+        return (CostToGo.work(line, pieces, pieceS) + LOOKING * line.count * continued) / A_CHANGE;
+    }
+
+    /** What the dynamic programmes of a step count at most. */
+    double work(List<LineOrders> lines) {
+        return lines.stream().mapToDouble(line -> work(line, 0)).sum();
     }
 }

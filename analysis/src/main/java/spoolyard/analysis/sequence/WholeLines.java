@@ -42,6 +42,10 @@ final class WholeLines {
     private static final double FARTHER = 1.5;
     private static final double NEARER = 0.7;
     private static final int MOST_FAILURES = 3;
+    /** With fewer, the bound of a large book is still far below 0. */
+    private static final double STEPS_AN_ORDER = 0.1;
+
+    private static final double STALLED = 5e-4;
     private static final double ROUNDING = 1e-10;
 
     private final TimedPlan plan;
@@ -85,17 +89,21 @@ final class WholeLines {
      *
      * @param budget how long to seek; a step counts as so many changes of a search as take about as long
      * @param threads how many lines are reckoned at once; the bound doesn't depend on it
-     * @return money that no plan goes below; minus infinity if the budget was used up at once
+     * @return money that no plan goes below; minus infinity if the budget is too small for the steps that a book of that size needs
      */
     double bound(Budget budget, int threads) {
+        Stage rough = Stage.rough(lines, lastS);
+        if (rough.work(lines) * steps.orders() * STEPS_AN_ORDER > budget.iterations()) {
+            return best;
+        }
         ExecutorService pool = Executors.newFixedThreadPool(threads, Sequencer::worker);
         try {
-            Stage rough = Stage.rough(lines, lastS);
-            if (seek(rough, budget, pool)) {
-                Stage fine = rough.finer();
-                while (seek(fine, budget, pool)) {
-                    fine = fine.longer();
-                }
+            boolean goesOn = seek(rough, budget, pool);
+            Stage fine = rough.finer();
+            while (goesOn) {
+                double before = best;
+                goesOn = seek(fine, budget, pool) && best - before > STALLED * planCost;
+                fine = fine.longer();
             }
         } finally {
             pool.shutdownNow();
@@ -145,8 +153,10 @@ final class WholeLines {
     private double value(List<CheapestSequence> searches, Stage stage, ExecutorService pool) {
         double[] worth = steps.worth().clone();
         List<Future<CheapestSequence.Found>> running = new ArrayList<>();
-        for (CheapestSequence search : searches) {
-            running.add(pool.submit(() -> find(search, worth, stage.most())));
+        for (int line = 0; line < lines.size(); line++) {
+            CheapestSequence search = searches.get(line);
+            int most = stage.most(lines.get(line));
+            running.add(pool.submit(() -> find(search, worth, most)));
         }
         double value = steps.sum();
         work = 0;

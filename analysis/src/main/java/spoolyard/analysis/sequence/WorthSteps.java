@@ -70,6 +70,15 @@ final class WorthSteps {
         return worth;
     }
 
+    /** How many orders are free. */
+    int orders() {
+        int count = 0;
+        for (boolean each : isFree) {
+            count += each ? 1 : 0;
+        }
+        return count;
+    }
+
     /** The sum of the worths of all orders that are free. */
     double sum() {
         double sum = 0;
