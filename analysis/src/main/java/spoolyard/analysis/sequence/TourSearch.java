@@ -5,15 +5,16 @@ import java.util.SplittableRandom;
 /**
  * One line whose changeovers alone cost: an asymmetric travelling salesman, solved by iterated local search. A kick reverses
  * the order of three neighbouring segments, short ones or, every other time, such that near nodes meet; {@link SegmentExchange}
- * repairs it, and the new tour is kept or taken back as in annealing, at a temperature measured by what an edge costs above the least
- * assignment on average. For one thread.
+ * repairs it, and the new tour is kept or taken back as in annealing, at a temperature
+ * that begins at what an edge costs above the least assignment on average, or at less. For one thread.
  *
  * <p>Source: iterated local search, Lourenço, Martin and Stützle, in Handbook of Metaheuristics, 2003; double bridge: Martin, Otto
  * and Felten, Complex Systems 5 (1991).
  */
 final class TourSearch {
     private static final int LONGEST = 50;
-    private static final double HOTTEST = 1;
+    private static final double HOTTEST = 0.4;
+    private static final double HOTTEST_ABOVE = 1;
     private static final double COOLED = 0.1;
     private static final int CYCLES = 3;
     private static final int NEAR_PERCENT = 50;
@@ -46,13 +47,13 @@ final class TourSearch {
 
     void run(Plan from, Budget budget, SearchWatch watch) {
         start(from);
-        double typical = length / tour.size;
+        double hottest = Math.min(HOTTEST_ABOVE * length, HOTTEST * (line.least + length)) / tour.size;
         double temperature = 0;
         long iteration = 0;
         while (budget.goesOn()) {
             if (iteration++ % 256 == 0) {
                 double phase = budget.progress() * CYCLES % 1;
-                temperature = typical * HOTTEST * Math.pow(COOLED, phase);
+                temperature = hottest * Math.pow(COOLED, phase);
             }
             double before = length;
             tour.mark();
