@@ -3,7 +3,7 @@ package spoolyard.analysis.sequence;
 import java.util.Arrays;
 
 /**
- * The cheapest way to give each row a column of its own. O(n^3). For one thread.
+ * The cheapest way to give each row a column of its own. O(n^3). Never changed once solved.
  *
  * <p>Source: shortest augmenting paths with potentials, Jonker and Volgenant, Computing 38 (1987).
  */
@@ -33,35 +33,47 @@ final class Assignment {
      *
      * @param size rows and columns
      * @param cost row-major; a pair that may not be has a large cost
-     * @return the least sum
+     * @return the solution
      */
-    static double least(int size, double[] cost) {
-        Assignment assignment = solved(size, cost);
-        double total = 0;
-        for (int column = 1; column <= size; column++) {
-            total += cost[(assignment.rowOf[column] - 1) * size + column - 1];
-        }
-        return total;
-    }
-
-    /**
-     * What each row is worth in the dual: with these numbers and the least that each column then costs above them, no pair
-     * costs less than the sum of its two, and those of the cheapest assignment just as much.
-     *
-     * @param size rows and columns
-     * @param cost row-major; a pair that may not be has a large cost
-     * @return a number for each row, of either sign
-     */
-    static double[] rowPotentials(int size, double[] cost) {
-        return Arrays.copyOfRange(solved(size, cost).rowPotential, 1, size + 1);
-    }
-
-    private static Assignment solved(int size, double[] cost) {
+    static Assignment of(int size, double[] cost) {
         Assignment assignment = new Assignment(size, cost);
         for (int row = 1; row <= size; row++) {
             assignment.add(row);
         }
         return assignment;
+    }
+
+    /** The least sum. */
+    double least() {
+        double total = 0;
+        for (int column = 1; column <= size; column++) {
+            total += cost[(rowOf[column] - 1) * size + column - 1];
+        }
+        return total;
+    }
+
+    /** The column of each row, from 0. */
+    int[] columns() {
+        int[] columns = new int[size];
+        for (int column = 1; column <= size; column++) {
+            columns[rowOf[column] - 1] = column - 1;
+        }
+        return columns;
+    }
+
+    /**
+     * What each row is worth in the dual: no pair costs less than the sum of its two numbers, and those of the cheapest assignment
+     * just as much.
+     *
+     * @return a number for each row, of either sign
+     */
+    double[] rowPotentials() {
+        return Arrays.copyOfRange(rowPotential, 1, size + 1);
+    }
+
+    /** What each column is worth in the dual; see {@link #rowPotentials}. */
+    double[] columnPotentials() {
+        return Arrays.copyOfRange(columnPotential, 1, size + 1);
     }
 
     private void add(int row) {

@@ -69,7 +69,7 @@ final class EntryPrices {
     /** By product, then by line. */
     private double[] potentials() {
         int size = made.length + kernels.length;
-        double[] rows = Assignment.rowPotentials(size, shortestWays(size));
+        double[] rows = Assignment.of(size, shortestWays(size)).rowPotentials();
         double[] all = new double[products + kernels.length];
         for (int i = 0; i < made.length; i++) {
             all[made[i]] = -rows[i];

@@ -73,7 +73,7 @@ final class LowerBound {
         for (int job = 0; job < jobs; job++) {
             cost[job * size + job] = NEVER;
         }
-        double least = Assignment.least(size, cost);
+        double least = Assignment.of(size, cost).least();
         return least < NEVER ? least : 0;
     }
 

@@ -1,8 +1,6 @@
 package spoolyard.analysis.sequence;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * Local search on a tour: three edges out, three in, no segment turned round. Looks at near nodes only, and only round the
@@ -12,8 +10,6 @@ import java.util.stream.IntStream;
  * McGeoch, in Aarts and Lenstra, Local Search in Combinatorial Optimization, 1997.
  */
 final class SegmentExchange {
-    private static final int NEAR = 10;
-    private static final int NEAR_ALIKE = 3;
     private static final double LEAST_GAIN = 1e-9;
 
     private final Tour tour;
@@ -24,47 +20,13 @@ final class SegmentExchange {
     private int head;
     private int waiting;
 
-    SegmentExchange(Tour tour) {
+    /** Looks at as many near nodes of each as there are, the nearest first: those of node 0, then of 1 and so on. */
+    SegmentExchange(Tour tour, int[] near) {
         this.tour = tour;
-        width = Math.min(NEAR, tour.size - 1);
-        near = nearest(tour, width);
+        this.near = near;
+        width = near.length / tour.size;
         queue = new int[tour.size];
         isQueued = new boolean[tour.size];
-    }
-
-    private static int[] nearest(Tour tour, int width) {
-        int[] near = new int[tour.size * width];
-        for (int from = 0; from < tour.size; from++) {
-            int row = from;
-            Integer[] others = IntStream.range(0, tour.size)
-                    .filter(to -> to != row)
-                    .boxed()
-                    .sorted(Comparator.comparingDouble(to -> tour.distance(row, to)))
-                    .toArray(Integer[]::new);
-            fill(tour, others, near, from * width, width);
-        }
-        return near;
-    }
-
-    /** Nodes that differ in nothing would crowd out all others: a few of each kind are enough. */
-    private static void fill(Tour tour, Integer[] byDistance, int[] near, int offset, int width) {
-        boolean[] isTaken = new boolean[byDistance.length];
-        int count = 0;
-        for (int most = NEAR_ALIKE; count < width; most = Integer.MAX_VALUE) {
-            int alike = 0;
-            for (int i = 0; i < byDistance.length && count < width; i++) {
-                boolean isLikeLast = i > 0 && isAlike(tour, byDistance[i - 1], byDistance[i]);
-                alike = isLikeLast ? alike + 1 : 1;
-                if (alike <= most && !isTaken[i]) {
-                    isTaken[i] = true;
-                    near[offset + count++] = byDistance[i];
-                }
-            }
-        }
-    }
-
-    private static boolean isAlike(Tour tour, int one, int other) {
-        return tour.distance(one, other) == 0 && tour.distance(other, one) == 0;
     }
 
     void push(int city) {

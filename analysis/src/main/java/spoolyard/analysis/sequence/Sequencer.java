@@ -3,6 +3,7 @@ package spoolyard.analysis.sequence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -33,6 +34,7 @@ public final class Sequencer {
     private final Stop stop;
     private final SearchProgress progress;
     private final double[] roundShares;
+    private final Optional<LineTour> tour;
     private volatile double bestCost;
     private double bound;
 
@@ -49,6 +51,7 @@ public final class Sequencer {
         this.settings = settings;
         this.stop = stop;
         this.progress = progress;
+        tour = LineTour.isFor(problem) ? Optional.of(new LineTour(problem)) : Optional.empty();
         roundShares = Annealing.hasManyOrders(problem) ? SHARES_OF_MANY_ORDERS : USUAL_SHARES;
     }
 
@@ -106,6 +109,7 @@ public final class Sequencer {
     private TimedPlan search(List<Plan> starts) {
         List<Plan> all = new ArrayList<>(starts);
         all.add(CheapestInsertion.plan(problem));
+        tour.ifPresent(line -> all.add(line.patched()));
         TimedPlan best = cheapest(all);
         bestCost = best.cost();
         ExecutorService pool = Executors.newFixedThreadPool(settings.threads(), Sequencer::worker);
@@ -161,8 +165,8 @@ public final class Sequencer {
     private Callable<Plan> chain(Plan from, int round, double share, long seed) {
         return () -> {
             Budget budget = new Budget(settings.limit(), share, stop);
-            if (TourSearch.isFor(problem)) {
-                TourSearch search = new TourSearch(problem, seed);
+            if (tour.isPresent()) {
+                TourSearch search = new TourSearch(tour.get(), seed);
                 search.run(from, budget, this::found);
                 return search.best();
             }

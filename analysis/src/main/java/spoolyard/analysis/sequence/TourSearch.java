@@ -1,14 +1,12 @@
 package spoolyard.analysis.sequence;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 
 /**
  * One line whose changeovers alone cost: an asymmetric travelling salesman, solved by iterated local search. A kick reverses
- * the order of three short neighbouring segments, {@link SegmentExchange} repairs it, and the new tour is kept or
- * taken back as in annealing. For one thread.
+ * the order of three neighbouring segments, short ones or, every other time, such that near nodes meet; {@link SegmentExchange}
+ * repairs it, and the new tour is kept or taken back as in annealing, at a temperature
+ * that begins at what an edge costs above the least assignment on average, or at less. For one thread.
  *
  * <p>Source: iterated local search, Lourenço, Martin and Stützle, in Handbook of Metaheuristics, 2003; double bridge: Martin, Otto
  * and Felten, Complex Systems 5 (1991).
@@ -16,78 +14,46 @@ import java.util.stream.IntStream;
 final class TourSearch {
     private static final int LONGEST = 50;
     private static final double HOTTEST = 0.4;
+    private static final double HOTTEST_ABOVE = 1;
     private static final double COOLED = 0.1;
     private static final int CYCLES = 3;
+    private static final int NEAR_PERCENT = 50;
+    private static final int TRIES = 10;
 
-    private final SequencingProblem problem;
-    private final LineKernel kernel;
-    private final int[] cities;
+    private final LineTour line;
     private final Tour tour;
     private final SegmentExchange repair;
     private final SplittableRandom random;
     private final int longest;
+    private final int[] near;
+    private final int width;
     private double length;
     private int[] best;
     private double bestLength;
 
-    /** The first node stands for the start and the end of the line, with what is frozen. */
-    TourSearch(SequencingProblem problem, long seed) {
-        this.problem = problem;
-        kernel = new LineKernel(problem, 0);
-        List<Integer> frozen = problem.lines().get(0).frozen();
-        cities = IntStream.range(0, problem.jobs().size())
-                .filter(job -> !frozen.contains(job))
-                .toArray();
-        int before = frozen.isEmpty() ? kernel.atStart : kernel.product[frozen.get(frozen.size() - 1)];
-        tour = new Tour(cities.length + 1, distances(before));
-        repair = new SegmentExchange(tour);
+    TourSearch(LineTour line, long seed) {
+        this.line = line;
+        tour = new Tour(line.size, line.distance);
+        near = line.near();
+        width = near.length / line.size;
+        repair = new SegmentExchange(tour, line.near());
         random = new SplittableRandom(seed);
         longest = Math.max(1, Math.min(LONGEST, (tour.size - 1) / 3));
     }
 
-    private double[] distances(int before) {
-        int size = cities.length + 1;
-        double[] distance = new double[size * size];
-        for (int from = 0; from < size; from++) {
-            int row = from == 0 ? before : kernel.product[cities[from - 1]];
-            for (int to = 0; to < size; to++) {
-                int column = to == 0 ? kernel.atEnd : kernel.product[cities[to - 1]];
-                distance[from * size + to] = from == to ? 0 : kernel.cost[row * kernel.states + column];
-            }
-        }
-        return distance;
-    }
-
-    static boolean isFor(SequencingProblem problem) {
-        return problem.lines().size() == 1
-                && problem.isPureChangeover()
-                && problem.jobs().size() - problem.lines().get(0).frozen().size() >= 5;
-    }
-
     Plan best() {
-        int start = 0;
-        while (best[start] != 0) {
-            start++;
-        }
-        int[] jobs = new int[cities.length];
-        for (int i = 0; i < jobs.length; i++) {
-            jobs[i] = cities[best[(start + 1 + i) % best.length] - 1];
-        }
-        List<Integer> frozen = problem.lines().get(0).frozen();
-        return new Plan(List.of(IntStream.concat(frozen.stream().mapToInt(Integer::intValue), Arrays.stream(jobs))
-                .boxed()
-                .toList()));
+        return line.plan(best);
     }
 
     void run(Plan from, Budget budget, SearchWatch watch) {
         start(from);
-        double typical = length / tour.size;
+        double hottest = Math.min(HOTTEST_ABOVE * length, HOTTEST * (line.least + length)) / tour.size;
         double temperature = 0;
         long iteration = 0;
         while (budget.goesOn()) {
             if (iteration++ % 256 == 0) {
                 double phase = budget.progress() * CYCLES % 1;
-                temperature = typical * HOTTEST * Math.pow(COOLED, phase);
+                temperature = hottest * Math.pow(COOLED, phase);
             }
             double before = length;
             tour.mark();
@@ -98,23 +64,13 @@ final class TourSearch {
                 length = before;
             } else if (length < bestLength - 1e-7) {
                 keep();
-                watch.found(bestLength);
+                watch.found(line.least + bestLength);
             }
         }
     }
 
     private void start(Plan from) {
-        int[] number = new int[problem.jobs().size()];
-        for (int city = 0; city < cities.length; city++) {
-            number[cities[city]] = city + 1;
-        }
-        List<Integer> jobs = from.lines().get(0);
-        int frozen = jobs.size() - cities.length;
-        int[] nodes = new int[tour.size];
-        for (int i = 0; i < cities.length; i++) {
-            nodes[i + 1] = number[jobs.get(frozen + i)];
-        }
-        tour.set(nodes);
+        tour.set(line.nodes(from));
         keep();
         repair.pushAll();
         repair.improve();
@@ -128,12 +84,64 @@ final class TourSearch {
         bestLength = length;
     }
 
-    /** Three neighbouring segments B C D become D C B: four edges change, which no single exchange undoes. */
     private void kick() {
-        int start = random.nextInt(tour.size);
-        int b = 1 + random.nextInt(longest);
-        int c = 1 + random.nextInt(longest);
-        int d = 1 + random.nextInt(longest);
+        boolean isNear = random.nextInt(100) < NEAR_PERCENT;
+        if (!isNear || !kickNear()) {
+            int start = random.nextInt(tour.size);
+            reverseOrder(start, 1 + random.nextInt(longest), 1 + random.nextInt(longest), 1 + random.nextInt(longest));
+        }
+    }
+
+    /** An edge to a near node closes a circle, which is joined to the rest again; returns false if that cannot be. */
+    private boolean kickNear() {
+        int a = random.nextInt(tour.size);
+        int start = tour.place[tour.after(a)];
+        int inner = steps(start, tour.place[near(a)]);
+        return inner >= 2 && inner <= tour.size - 2 && joinCircle(start, inner);
+    }
+
+    /** Of some edges to near nodes out of the circle, the one that adds least. */
+    private boolean joinCircle(int start, int inner) {
+        double least = Double.POSITIVE_INFINITY;
+        int first = 0;
+        int all = 0;
+        for (int attempt = 0; attempt < TRIES; attempt++) {
+            int at = random.nextInt(inner - 1);
+            int b = tour.at(start + at);
+            int afterD = near(b);
+            int whole = steps(start, tour.place[afterD]);
+            double added = whole > inner ? added(b, afterD) : Double.POSITIVE_INFINITY;
+            if (added < least) {
+                least = added;
+                first = at + 1;
+                all = whole;
+            }
+        }
+        if (all > 0) {
+            reverseOrder(start, first, inner - first, all - inner);
+        }
+        return all > 0;
+    }
+
+    private double added(int b, int afterD) {
+        int afterB = tour.after(b);
+        int d = tour.before(afterD);
+        return tour.distance(b, afterD)
+                + tour.distance(d, afterB)
+                - tour.distance(b, afterB)
+                - tour.distance(d, afterD);
+    }
+
+    private int near(int node) {
+        return near[node * width + random.nextInt(width)];
+    }
+
+    private int steps(int from, int to) {
+        return to >= from ? to - from : to - from + tour.size;
+    }
+
+    /** Three neighbouring segments B C D become D C B: four edges change, which no single exchange undoes. */
+    private void reverseOrder(int start, int b, int c, int d) {
         int beforeB = tour.at(start == 0 ? tour.size - 1 : start - 1);
         int[] ends = {
             beforeB,
