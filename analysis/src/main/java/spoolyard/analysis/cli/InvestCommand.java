@@ -133,6 +133,14 @@ final class InvestCommand implements Callable<Integer> {
     private int most;
 
     @Option(
+            names = "--runs",
+            paramLabel = "N",
+            defaultValue = "1200",
+            description = "Replications of all mixes together beyond which no look begins, but for the fewest that give"
+                    + " an answer. Half of them may go into the target. Default: ${DEFAULT-VALUE}.")
+    private int runs;
+
+    @Option(
             names = "--budget",
             paramLabel = "TIME",
             description =
@@ -186,6 +194,7 @@ final class InvestCommand implements Callable<Integer> {
         OptionFaults faults = new OptionFaults();
         faults.check(() -> experiment.check(2));
         faults.check(() -> Requirements.range("--most", most, FIRST_LOOK, MOST_REPLICATIONS));
+        faults.check(() -> Requirements.range("--runs", runs, 1, EffortOptions.MOST_REPLICATIONS));
         faults.check(() -> Requirements.confidence(confidencePct));
         faults.check(() -> Requirements.require(
                 within == null || within > 0 && within < Double.POSITIVE_INFINITY,
@@ -278,6 +287,7 @@ final class InvestCommand implements Callable<Integer> {
                 confidencePct / 100,
                 FIRST_LOOK,
                 most,
+                runs,
                 experiment.replications(),
                 within == null ? OptionalDouble.empty() : OptionalDouble.of(within));
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.BooleanSupplier;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
@@ -71,24 +70,42 @@ public final class NearBest {
         }
     }
 
+    /** Whether there is time for a further look. */
+    @FunctionalInterface
+    public interface Effort {
+        /**
+         * Asked before it.
+         *
+         * @param systems that are left
+         * @param count observations of each that there would be
+         * @return whether it may begin
+         */
+        boolean allows(List<Integer> systems, int count);
+    }
+
     /**
      * Selects.
      *
      * @param observations of the systems; larger is better
      * @param wanted how far the selected system may be below the best; empty for a twentieth of the spread of the means at
      *     the first look
-     * @param mayGoOn asked before each further look
+     * @param effort asked before each further look
      * @return the selection
      */
-    public Choice select(Observations observations, OptionalDouble wanted, BooleanSupplier mayGoOn) {
+    public Choice select(Observations observations, OptionalDouble wanted, Effort effort) {
         Tally tally = new Tally(observations);
         tally.take(looks.get(0));
         Field field = new Field(tally, wanted.orElseGet(() -> SHARE_OF_SPREAD * spread(tally)));
-        for (int next = 1; next < looks.size() && !field.choice().isDecided() && mayGoOn.getAsBoolean(); next++) {
+        Choice choice = field.choice();
+        for (int next = 1; next < looks.size() && !choice.isDecided(); next++) {
             field.dropMadeUpFor();
+            if (!effort.allows(tally.remaining(), looks.get(next))) {
+                break;
+            }
             tally.take(looks.get(next));
+            choice = field.choice();
         }
-        return field.choice();
+        return choice;
     }
 
     private static double spread(Tally tally) {

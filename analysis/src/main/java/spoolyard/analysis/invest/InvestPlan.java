@@ -17,19 +17,21 @@ import spoolyard.analysis.buffer.SearchPlan;
  * @param level confidence in what is promised, in (0, 1)
  * @param firstLook replications before anything is said of a mix, {@code >= 2}
  * @param most replications of a mix beyond which it stops, {@code >= firstLook}
+ * @param mostRuns replications of all mixes together beyond which no further look begins, {@code >= 1}
  * @param replications replications of the intervals of money, laid down beforehand, {@code >= 2}
  * @param within money a year that a selected mix may be below the best, {@code >= 0}; empty to follow from the spread
  */
-public record InvestPlan(double level, int firstLook, int most, int replications, OptionalDouble within) {
+public record InvestPlan(double level, int firstLook, int most, int mostRuns, int replications, OptionalDouble within) {
     /** Checks the ranges. */
     public InvestPlan {
         if (!(level > 0 && level < 1 && within.orElse(0) >= 0)
                 || firstLook < 2
                 || most < firstLook
+                || mostRuns < 1
                 || replications < 2) {
             throw new IllegalArgumentException("level = " + level + ", firstLook = " + firstLook + ", most = " + most
-                    + ", replications = " + replications + ", within = " + within
-                    + ". Must be between 0 and 1, >= 2, >= firstLook, >= 2 and >= 0.");
+                    + ", mostRuns = " + mostRuns + ", replications = " + replications + ", within = " + within
+                    + ". Must be between 0 and 1, >= 2, >= firstLook, >= 1, >= 2 and >= 0.");
         }
     }
 

@@ -27,7 +27,8 @@ import spoolyard.analysis.invest.InvestFinding.Pick;
  * <p>With the plan's confidence no verdict on the target is wrong, and the selection is right if the best is ahead by the
  * plan's indifference: decision 0016 says why, {@link InvestPlan} how the chance of error is shared.
  *
- * <p>Cost: {@code mixes * firstLook} runs at least, {@code mixes * most} at most.
+ * <p>Cost: {@code mixes * firstLook} runs at least, {@code mixes * most} at most. Verdicts begin no look that goes beyond half
+ * of the plan's runs, the selections none beyond all; intervals of money may take a few more.
  */
 public final class InvestStudy {
     private static final double ROUNDING = 1e-9;
@@ -46,7 +47,7 @@ public final class InvestStudy {
      * @param counting from where the money of each mix is taken, of two mixes or more; the first is the plant as it is
      * @param numbers runs replications of mixes
      * @param progress hears of each run
-     * @param mayGoOn asked before each look beyond the first
+     * @param mayGoOn asked before each look that takes further runs
      */
     public InvestStudy(
             InvestPlan plan,
@@ -75,13 +76,16 @@ public final class InvestStudy {
         book.fill(all, plan.firstLook());
         List<MixPrice> prices =
                 priceList.of(all.stream().map(mix -> book.one(mix, 0).pay()).toList());
-        List<Verdict> verdicts = target.map(wanted -> new Screening(plan, wanted, book, mayGoOn).verdicts(all))
+        List<Verdict> verdicts = target.map(wanted -> new Screening(
+                                plan, wanted, book, new Allowance(plan.mostRuns() / 2, book::runs, mayGoOn))
+                        .verdicts(all))
                 .orElse(all.stream().map(mix -> Verdict.MEETS).toList());
         List<Integer> meeting =
                 all.stream().filter(mix -> verdicts.get(mix) == Verdict.MEETS).toList();
         book.fillForMoney(
                 Stream.of(List.of(0), meeting, alone).flatMap(List::stream).toList(), plan.replications());
-        WorthRace race = new WorthRace(plan, prices, runsPerYear, book, mayGoOn);
+        WorthRace race =
+                new WorthRace(plan, prices, runsPerYear, book, new Allowance(plan.mostRuns(), book::runs, mayGoOn));
         Optional<Pick> cheapest = target.isEmpty() ? Optional.empty() : race.select(cheapest(meeting, prices));
         Optional<Pick> best = race.select(meeting);
         int told = Stream.of(cheapest, best)

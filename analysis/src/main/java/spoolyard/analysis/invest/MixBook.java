@@ -39,7 +39,24 @@ final class MixBook {
 
     /** The same, with all from which the money of these mixes is counted. */
     void fillForMoney(List<Integer> mixes, int count) {
-        fill(Stream.concat(mixes.stream(), counting.sourcesOf(mixes).stream()).toList(), count);
+        fill(withSources(mixes), count);
+    }
+
+    private List<Integer> withSources(List<Integer> mixes) {
+        return Stream.concat(mixes.stream(), counting.sourcesOf(mixes).stream()).toList();
+    }
+
+    /** Runs that {@link #fill} would take. */
+    int missing(List<Integer> mixes, int count) {
+        return mixes.stream()
+                .distinct()
+                .mapToInt(mix -> Math.max(0, count - seen(mix)))
+                .sum();
+    }
+
+    /** Runs that {@link #fillForMoney} would take. */
+    int missingForMoney(List<Integer> mixes, int count) {
+        return missing(withSources(mixes), count);
     }
 
     /** The first replications of a mix. */

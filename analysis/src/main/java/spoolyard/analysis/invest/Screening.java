@@ -3,7 +3,6 @@ package spoolyard.analysis.invest;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import spoolyard.analysis.buffer.Loss;
 import spoolyard.analysis.buffer.LossTarget;
 import spoolyard.analysis.buffer.TargetTest;
@@ -14,25 +13,25 @@ final class Screening {
     private final InvestPlan plan;
     private final LossTarget target;
     private final MixBook book;
-    private final BooleanSupplier mayGoOn;
+    private final Allowance allowance;
 
-    Screening(InvestPlan plan, LossTarget target, MixBook book, BooleanSupplier mayGoOn) {
+    Screening(InvestPlan plan, LossTarget target, MixBook book, Allowance allowance) {
         this.plan = plan;
         this.target = target;
         this.book = book;
-        this.mayGoOn = mayGoOn;
+        this.allowance = allowance;
     }
 
     List<Verdict> verdicts(List<Integer> all) {
         TargetTest test = new TargetTest(target, plan.alphaEach(all.size()));
         List<Verdict> verdicts = new ArrayList<>(Collections.nCopies(all.size(), Verdict.OPEN));
         for (int count : plan.looks()) {
-            if (count > plan.firstLook() && !mayGoOn.getAsBoolean()) {
-                break;
-            }
             List<Integer> open = all.stream()
                     .filter(mix -> verdicts.get(mix) == Verdict.OPEN)
                     .toList();
+            if (count > plan.firstLook() && !allowance.allows(book.missing(open, count))) {
+                break;
+            }
             book.fill(open, count);
             open.forEach(mix -> verdicts.set(mix, test.of(losses(mix, count), costliest(all, test))));
         }

@@ -2,7 +2,6 @@ package spoolyard.analysis.invest;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import spoolyard.analysis.experiment.NearBest;
 import spoolyard.analysis.experiment.Observations;
 import spoolyard.analysis.invest.InvestFinding.Pick;
@@ -18,14 +17,14 @@ final class WorthRace {
     private final List<MixPrice> prices;
     private final double runsPerYear;
     private final MixBook book;
-    private final BooleanSupplier mayGoOn;
+    private final Allowance allowance;
 
-    WorthRace(InvestPlan plan, List<MixPrice> prices, double runsPerYear, MixBook book, BooleanSupplier mayGoOn) {
+    WorthRace(InvestPlan plan, List<MixPrice> prices, double runsPerYear, MixBook book, Allowance allowance) {
         this.plan = plan;
         this.prices = prices;
         this.runsPerYear = runsPerYear;
         this.book = book;
-        this.mayGoOn = mayGoOn;
+        this.allowance = allowance;
     }
 
     Optional<Pick> select(List<Integer> rivals) {
@@ -34,7 +33,11 @@ final class WorthRace {
         }
         int pairs = prices.size() * (prices.size() - 1) / 2;
         NearBest.Choice choice = new NearBest(plan.alphaOfSelection(), pairs, plan.looksOfSelection())
-                .select(observations(rivals), plan.within(), mayGoOn);
+                .select(
+                        observations(rivals),
+                        plan.within(),
+                        (systems, count) -> allowance.allows(book.missingForMoney(
+                                systems.stream().map(rivals::get).toList(), count)));
         return Optional.of(new Pick(
                 rivals.get(choice.best()),
                 choice.atMostBelow(),

@@ -48,7 +48,7 @@ public final class InvestAnswer {
 
     private String cannotTell() {
         return "No mix is sure to meet " + report.target().orElseThrow() + ". It cannot be told of "
-                + labels(finding.cheaperAndOpen()) + ". More replications (--most) would.";
+                + labels(finding.cheaperAndOpen()) + ". More replications (--runs, --most) would.";
     }
 
     private String labels(List<MixFinding> open) {
@@ -98,8 +98,8 @@ public final class InvestAnswer {
                 : pick.mayBeat().stream().limit(2).map(report::label).collect(Collectors.joining("; or "))
                         + (pick.mayBeat().size() > 2 ? "; or " + (pick.mayBeat().size() - 2) + " more" : "");
         String way = Double.isFinite(pick.wouldTake())
-                ? "some " + Figures.shown(rounded(pick.wouldTake()), 0) + " replications (--most)"
-                : "more replications (--most)";
+                ? "some " + Figures.shown(rounded(pick.wouldTake()), 0) + " replications of each (--runs, --most)"
+                : "more replications of each (--runs, --most)";
         return " Not closer than asked for: " + rivals + " may be worth more, by at most " + amount(pick.atMostBelow())
                 + " a year, where " + amount(pick.within()) + " are wanted. To tell takes " + way
                 + " or a larger --within.";

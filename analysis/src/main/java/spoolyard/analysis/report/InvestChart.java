@@ -93,14 +93,14 @@ public final class InvestChart {
         return low - (NAMES + ROOM) / 2 * wide;
     }
 
-    /** White below the names, so that no grid line runs through them. */
+    /** White below the names and in the margins beyond them, so that no grid line runs through them or ends beside them. */
     private void blankNames(XYChart chart, double left, List<Double> heights) {
         double from = chart.getStyler().getXAxisMin();
         double to = 2 * left - from;
-        XYSeries blank = chart.addSeries(
-                "names",
-                List.of(from, to, to, from),
-                List.of(heights.get(0), heights.get(0), heights.get(1), heights.get(1)));
+        double beyond = heights.get(1) - heights.get(0);
+        double bottom = heights.get(0) - beyond;
+        double top = heights.get(1) + beyond;
+        XYSeries blank = chart.addSeries("names", List.of(from, to, to, from), List.of(bottom, bottom, top, top));
         blank.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
         blank.setFillColor(Color.WHITE);
         blank.setLineColor(Color.WHITE);

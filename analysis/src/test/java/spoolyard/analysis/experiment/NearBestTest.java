@@ -49,7 +49,10 @@ final class NearBestTest {
     @Test
     void boundsWhatTheOtherMayBeAbove() {
         NearBest.Choice choice = new NearBest(0.05, 1, List.of(2))
-                .select(new Given(new double[] {5, 7}, new double[] {4, 4}), OptionalDouble.of(1), () -> true);
+                .select(
+                        new Given(new double[] {5, 7}, new double[] {4, 4}),
+                        OptionalDouble.of(1),
+                        (systems, count) -> true);
 
         assertThat(choice.best()).isZero();
         assertThat(choice.atMostBelow()).isCloseTo(T1 - 2, within(0.001));
@@ -66,7 +69,8 @@ final class NearBestTest {
     void addsWhatTheOneThatMadeUpForAnotherStandsFor() {
         Given given = new Given(new double[] {3, -1, 4}, new double[] {0, 0, 0}, new double[] {-0.1, 0.1, Double.NaN});
 
-        NearBest.Choice choice = new NearBest(0.3, 3, List.of(2, 3)).select(given, OptionalDouble.of(2), () -> true);
+        NearBest.Choice choice =
+                new NearBest(0.3, 3, List.of(2, 3)).select(given, OptionalDouble.of(2), (systems, count) -> true);
 
         assertThat(given.asked).containsExactly(List.of(0, 1, 2), List.of(0, 1, 2), List.of(0, 1));
         assertThat(choice.best()).isZero();
@@ -78,7 +82,8 @@ final class NearBestTest {
     void allowsATwentiethOfTheSpreadUnlessToldOtherwise() {
         Given given = new Given(new double[] {0, 0, 0}, new double[] {96, 96, 96}, new double[] {92, 108, 100});
 
-        NearBest.Choice choice = new NearBest(0.3, 3, List.of(2, 3)).select(given, OptionalDouble.empty(), () -> true);
+        NearBest.Choice choice =
+                new NearBest(0.3, 3, List.of(2, 3)).select(given, OptionalDouble.empty(), (systems, count) -> true);
 
         assertThat(choice.within()).isCloseTo(5, within(1e-12));
         assertThat(given.asked).hasSize(3);
@@ -89,7 +94,7 @@ final class NearBestTest {
         Given given = new Given(new double[] {5, 7}, new double[] {4, 4});
 
         NearBest.Choice choice =
-                new NearBest(0.05, 1, List.of(2, 100)).select(given, OptionalDouble.of(1), () -> false);
+                new NearBest(0.05, 1, List.of(2, 100)).select(given, OptionalDouble.of(1), (systems, count) -> false);
 
         assertThat(choice.count()).isEqualTo(2);
         assertThat(choice.isDecided()).isFalse();
@@ -138,7 +143,7 @@ final class NearBestTest {
                 }
             };
             NearBest.Choice choice =
-                    new NearBest(alpha, pairs, looks).select(normal, OptionalDouble.of(0.1), () -> true);
+                    new NearBest(alpha, pairs, looks).select(normal, OptionalDouble.of(0.1), (systems, count) -> true);
             failed += choice.best() != 0 && choice.atMostBelow() < ahead ? 1 : 0;
         }
         return failed / (double) MACRO_REPLICATIONS;

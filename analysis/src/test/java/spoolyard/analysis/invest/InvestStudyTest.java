@@ -23,6 +23,7 @@ import spoolyard.core.record.OverflowCause;
 
 /** The study on losses whose means are known. */
 final class InvestStudyTest {
+    private static final int ENOUGH = 1_000_000;
     private static final int MACRO_REPLICATIONS = 200;
     private static final LossTarget FIVE_PCT = new LossTarget(LossMeasure.OVERFLOW, 5);
     private static final MixLoss.Pay NOBODY = new MixLoss.Pay(0, 0, 0);
@@ -63,7 +64,7 @@ final class InvestStudyTest {
      */
     @Test
     void isWorthWhatItGainsLessItsPrice() {
-        InvestPlan plan = new InvestPlan(0.95, 10, 10, 2, OptionalDouble.of(1));
+        InvestPlan plan = new InvestPlan(0.95, 10, 10, ENOUGH, 2, OptionalDouble.of(1));
 
         InvestFinding found = study(
                 plan, 10, prices(0, 60), (mix, i) -> mix == 0 ? 8 : 2, (mix, i) -> mix == 1 ? 70 : 100 + 20 * (i % 2));
@@ -82,7 +83,7 @@ final class InvestStudyTest {
         double[] lost = {100, 90, 10, 60};
 
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(50)),
+                new InvestPlan(0.95, 10, 40, ENOUGH, 10, OptionalDouble.of(50)),
                 10,
                 prices(0, 10, 400, 100),
                 (mix, i) -> overflowPct[mix],
@@ -101,7 +102,7 @@ final class InvestStudyTest {
     @Test
     void choosesByWorthAmongThoseOfTheSamePrice() {
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
+                new InvestPlan(0.95, 10, 40, ENOUGH, 10, OptionalDouble.of(5)),
                 10,
                 prices(0, 20, 20, 30),
                 (mix, i) -> mix == 0 ? 9 : 1,
@@ -114,7 +115,7 @@ final class InvestStudyTest {
     @Test
     void namesTheCheaperOnesOfWhichItCannotTell() {
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
+                new InvestPlan(0.95, 10, 40, ENOUGH, 10, OptionalDouble.of(5)),
                 10,
                 prices(0, 10, 20),
                 (mix, i) -> mix == 0 ? 9 : mix == 2 ? 1 : 5 + (i % 2 == 0 ? 2 : -2),
@@ -129,7 +130,7 @@ final class InvestStudyTest {
     @Test
     void saysWhenNoneMeets() {
         InvestFinding found = study(
-                new InvestPlan(0.95, 10, 40, 10, OptionalDouble.of(5)),
+                new InvestPlan(0.95, 10, 40, ENOUGH, 10, OptionalDouble.of(5)),
                 10,
                 prices(0, 10),
                 (mix, i) -> 9 - mix,
@@ -157,7 +158,7 @@ final class InvestStudyTest {
         for (int macro = 0; macro < MACRO_REPLICATIONS; macro++) {
             int seed = 100 + macro;
             InvestFinding found = study(
-                    new InvestPlan(0.95, 10, 320, 10, OptionalDouble.of(50)),
+                    new InvestPlan(0.95, 10, 320, ENOUGH, 10, OptionalDouble.of(50)),
                     1,
                     prices(price),
                     (mix, i) -> overflowPct[mix] + normal(seed, i, "overflow " + mix),
@@ -179,6 +180,29 @@ final class InvestStudyTest {
 
         assertThat(right / (double) MACRO_REPLICATIONS).isGreaterThanOrEqualTo(0.95 - 2 * 0.0154);
         assertThat(decided).isGreaterThanOrEqualTo(MACRO_REPLICATIONS * 3 / 4);
+    }
+
+    /**
+     * Two mixes at the target stay open, two meet it by far and vary in money alone. With 200 runs in all, 100 for the target:
+     * 4 mixes to 10 take 40; the open two to 20, 60 so far; to 40, 100; to 80 would be 180, too many. The two others race to 15,
+     * 110; to 23, 126; to 35, 150; to 53, 186; to 80 would be 240, too many.
+     */
+    @Test
+    void endsBeforeTheRunsThatItMayTake() {
+        InvestFinding found = study(
+                new InvestPlan(0.95, 10, 320, 200, 10, OptionalDouble.of(1)),
+                1,
+                prices(10, 20, 30, 40),
+                (mix, i) -> mix < 2 ? 5 + (i % 2 == 0 ? 2 : -2) : 1,
+                (mix, i) -> mix < 2 ? 500 : 1000 + (i % 2 == 0 ? 300 : -300) * (mix == 2 ? 1 : -1));
+
+        assertThat(found.mixes())
+                .extracting(InvestFinding.MixFinding::verdict)
+                .containsExactly(Verdict.OPEN, Verdict.OPEN, Verdict.MEETS, Verdict.MEETS);
+        assertThat(found.mixes().get(1).replications()).isEqualTo(40);
+        assertThat(found.mixes().get(2).replications()).isEqualTo(53);
+        assertThat(found.best().orElseThrow().isDecided()).isFalse();
+        assertThat(found.best().orElseThrow().atMostBelow()).isPositive();
     }
 
     private static void assertDecided(Optional<InvestFinding.Pick> pick, int mix) {
