@@ -63,10 +63,7 @@ public final class Sequencer {
      * @throws IllegalArgumentException if a start isn't a plan of the problem
      */
     public Solution solve(List<Plan> starts) {
-        Solution found = find(starts);
-        return found.isProvedBest()
-                ? found
-                : solution(found.plan(), LowerBound.of(problem.withoutWeekEnds(), found.plan()));
+        return bySharedHours(find(starts));
     }
 
     /**
@@ -93,13 +90,19 @@ public final class Sequencer {
      * @return the same plan, with a bound that is no lower
      */
     public Solution bounded(Solution found) {
-        if (found.isProvedBest()) {
-            return found;
+        Solution shared = bySharedHours(found);
+        if (shared.isProvedBest()) {
+            return shared;
         }
         Budget budget = new Budget(settings.limit(), BOUND_SHARE, stop);
         TimedPlan plan = found.plan();
         double better = LowerBound.byWholeLines(problem.withoutWeekEnds(), plan, budget, settings.threads());
-        return solution(plan, Math.max(found.bound(), better));
+        return solution(plan, Math.max(shared.bound(), better));
+    }
+
+    private Solution bySharedHours(Solution found) {
+        TimedPlan plan = found.plan();
+        return found.isProvedBest() ? found : solution(plan, LowerBound.of(problem.withoutWeekEnds(), plan));
     }
 
     private static Solution solution(TimedPlan plan, double bound) {

@@ -133,4 +133,26 @@ final class WholeLinesTest {
         assertThat(LowerBound.byWholeLines(problem, plan, new Budget(SearchLimit.seconds(60), 1, stop), 2))
                 .isZero();
     }
+
+    /** After a search with the quick bound alone, and where whole sequences get no time, shared hours are shown. */
+    @Test
+    void leavesTheBoundBySharedHoursWhereThereIsNoTime() {
+        Stop stop = new Stop();
+        stop.ask();
+        SearchSettings settings = new SearchSettings(SearchLimit.iterations(1), 1, 1, 1);
+        int raised = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            SequencingProblem problem = RandomBooks.any(seed);
+            TimedPlan plan = TimedPlan.of(problem, ExactProgramme.solve(problem));
+            double quick = Math.min(plan.cost(), LowerBound.of(problem));
+            double shared = Math.min(plan.cost(), LowerBound.of(problem, plan));
+
+            Solution bounded = new Sequencer(problem, settings, stop, SearchProgress.UNHEARD)
+                    .bounded(new Solution(plan, quick, false));
+
+            assertThat(bounded.bound()).as("seed %d", seed).isGreaterThanOrEqualTo(shared);
+            raised += shared > quick + 1 ? 1 : 0;
+        }
+        assertThat(raised).isPositive();
+    }
 }
