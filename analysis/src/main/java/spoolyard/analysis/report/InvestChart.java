@@ -25,6 +25,10 @@ public final class InvestChart {
     private static final int LONGEST_NAME = 46;
     private static final float THICK = 4f;
     private static final int BLANKS = 20;
+
+    /** Room for a label such as -140 000; the library measures the longest text, which is a blank one. */
+    private static final int TICKS_PX = 110;
+
     private static final Map<Verdict, Color> COLOURS =
             Map.of(Verdict.MEETS, Palette.PETROL, Verdict.OPEN, Palette.MUSTARD, Verdict.MISSES, Palette.STONE);
 
@@ -79,6 +83,7 @@ public final class InvestChart {
         double wide = Math.max(1, high - low);
         XYStyler styler = chart.getStyler();
         ChartLook.dress(styler);
+        styler.setXAxisTickMarkSpacingHint(TICKS_PX);
         styler.setXAxisMin(low - NAMES * wide);
         styler.setXAxisMax(high + ROOM * wide);
         styler.setYAxisMin(0.4);
