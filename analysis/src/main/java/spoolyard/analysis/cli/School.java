@@ -22,6 +22,7 @@ final class School {
     static final int REPLICATIONS = 6;
 
     private static final int FEWEST = 2;
+
     /** Stands for an interval that is narrow enough. */
     private static final double STOPPED = 0;
 

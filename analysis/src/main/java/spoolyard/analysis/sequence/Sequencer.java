@@ -15,7 +15,8 @@ import java.util.concurrent.TimeoutException;
 
 /**
  * Finds a good plan, or the best: the exact programme for small books, local search in several chains for all others, and a
- * lower bound, a quick one with the plan and better ones when asked for. The plan is never dearer than any that it is given to start from.
+ * lower bound, a quick one with the plan and better ones when asked for. The plan is never dearer than any that it is given
+ * to start from.
  *
  * <p>Purges at the end of weeks are not seen by the chains: the plans that they find are reckoned with them, and the best is
  * made cheaper by moves that see them.
